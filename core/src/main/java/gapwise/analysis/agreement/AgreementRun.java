@@ -21,6 +21,10 @@ final class AgreementRun {
   private final AgreementPlan plan;
   private final DataTable table;
   private final Problems problems = new Problems();
+
+  /** Of a correlation, by which it may lie beyond 1. */
+  private static final double ROUNDING = 1e-9;
+
   private final List<Result.Warning> warnings;
 
   AgreementRun(AgreementPlan plan, DataTable table) {
@@ -48,7 +52,7 @@ final class AgreementRun {
                 .orElse(OptionalDouble.empty()),
             pairs.map(this::kappas),
             correlation.map(AgreementRun::meanSquares),
-            correlation.map(AgreementRun::forms),
+            correlation.map(this::forms),
             limits(ratings));
     double subjects = pairs.map(RatedPairs::total).orElse((double) ratings.size());
     Result.Data data =
@@ -77,6 +81,9 @@ final class AgreementRun {
               k.estimate() - half,
               k.estimate() + half));
     }
+    if (kappas.stream().anyMatch(kappa -> kappa.standardError() == 0)) {
+      withoutWidth(say("analysis.kappa-without-width"));
+    }
     return kappas;
   }
 
@@ -95,7 +102,21 @@ final class AgreementRun {
     if (!whole) {
       warnings.add(Result.Warning.of("no-variation", say("analysis.no-variation")));
     }
+    if (!correlation.forms().stream().allMatch(this::possible)) {
+      warnings.add(Result.Warning.of("variance-below-zero", say("analysis.variance-below-zero")));
+    }
     return Optional.of(correlation);
+  }
+
+  /**
+   * Whether a correlation of some raters can be what it is told to be: not above 1, nor singly
+   * below -1/(raters - 1). The two-way random forms are beyond where raters and subjects differ
+   * less than what is left allows, and a variance comes out below 0.
+   */
+  private boolean possible(IntraclassCorrelation.Form form) {
+    double least = -1.0 / (plan.raters().size() - 1) - ROUNDING;
+    boolean single = form.name().equals("two-way-random-single");
+    return form.estimate() <= 1 + ROUNDING && !(single && form.estimate() < least);
   }
 
   private Optional<LimitsOfAgreement> limits(List<List<Double>> ratings) {
@@ -106,9 +127,17 @@ final class AgreementRun {
       tooFew(say("analysis.limits-need-subjects"));
       return Optional.empty();
     }
-    return Optional.of(
+    LimitsOfAgreement limits =
         LimitsOfAgreement.of(
-            ratings.stream().map(pair -> pair.get(0) - pair.get(1)).toList(), plan.multiplier()));
+            ratings.stream().map(pair -> pair.get(0) - pair.get(1)).toList(), plan.multiplier());
+    if (limits.sd() == 0) {
+      withoutWidth(say("analysis.limits-of-agreement-without-width"));
+    }
+    return Optional.of(limits);
+  }
+
+  private void withoutWidth(String sentence) {
+    warnings.add(Result.Warning.of("zero-width-interval", sentence));
   }
 
   private void tooFew(String sentence) {
@@ -120,8 +149,9 @@ final class AgreementRun {
         c.betweenSubjects(), c.withinSubjects(), c.betweenRaters(), c.residual());
   }
 
-  private static List<AgreementResult.Correlation> forms(IntraclassCorrelation c) {
+  private List<AgreementResult.Correlation> forms(IntraclassCorrelation c) {
     return c.forms().stream()
+        .filter(this::possible)
         .map(
             form ->
                 new AgreementResult.Correlation(

@@ -79,14 +79,18 @@ record OfPosteriors(BayesianModel model, EffectSample sample, List<? extends Stu
             mean.sd(),
             Optional.empty(),
             proper.warnings());
-    return averageOf(proper).map(this::shown).map(pooled::with).orElse(pooled);
+    return averageOf(proper).flatMap(this::shown).map(pooled::with).orElse(pooled);
   }
 
-  private Pooled.Average shown(Marginal logarithm) {
+  /** Carried back; empty where a prior of tau that says next to nothing leaves it no number. */
+  private Optional<Pooled.Average> shown(Marginal logarithm) {
     Interval limits = logarithm.equalTailed(model.settings().level());
-    return new Pooled.Average(
-        Math.exp(logarithm.median()),
-        new Interval(Math.exp(limits.lower()), Math.exp(limits.upper())));
+    double upper = Math.exp(limits.upper());
+    return Double.isFinite(upper)
+        ? Optional.of(
+            new Pooled.Average(
+                Math.exp(logarithm.median()), new Interval(Math.exp(limits.lower()), upper)))
+        : Optional.empty();
   }
 
   @Override

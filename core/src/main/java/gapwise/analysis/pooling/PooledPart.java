@@ -54,12 +54,15 @@ public final class PooledPart {
                   Map.of("studies", synthesis.pooler().size()))));
     }
     ShownBeside exact = new ShownBeside(synthesis.plan());
-    return new PooledResult(
-        StudyTable.rows(studies, synthesis.measure(), pooled.weights(), synthesis.plan().level()),
+    Optional<Result.Summary> summary =
         exact.alone(
             exact.with(Summaries.summary(pooled, back), pooled, studies.pooledData()),
             synthesis.measure(),
-            studies.pooledData()),
+            studies.pooledData());
+    Summaries.withoutWidth(summary).ifPresent(one -> warnings.add(Result.Warning.of(one)));
+    return new PooledResult(
+        StudyTable.rows(studies, synthesis.measure(), pooled.weights(), synthesis.plan().level()),
+        summary,
         exact.limit(pooled),
         pooled.heterogeneity().equals(Heterogeneity.UNKNOWN)
             ? Optional.empty()

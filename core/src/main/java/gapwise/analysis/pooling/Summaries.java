@@ -1,13 +1,17 @@
 package gapwise.analysis.pooling;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.analysis.result.ISquared;
 import gapwise.analysis.result.Result;
 import gapwise.effect.BackTransform;
 import gapwise.effect.Interval;
+import gapwise.problem.Problem;
 import gapwise.synthesis.heterogeneity.Heterogeneity;
 import gapwise.synthesis.pooling.Pooled;
 import gapwise.synthesis.pooling.PooledMean;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
@@ -51,6 +55,23 @@ public final class Summaries {
             OptionalDouble.empty(),
             OptionalDouble.empty(),
             Optional.empty()));
+  }
+
+  /**
+   * Why limits that differ are shown as one value: they lie beyond what the way back reaches, as
+   * that of a double arcsine ends at 0 and 1. Empty if they are shown apart, or are one already.
+   */
+  public static Optional<Problem> withoutWidth(Optional<Result.Summary> summary) {
+    return summary
+        .filter(one -> one.lower() < one.upper() && one.shown().lower() == one.shown().upper())
+        .map(
+            one ->
+                new Problem(
+                    "",
+                    "zero-width-interval",
+                    say(
+                        "analysis.shown-without-width",
+                        Map.of("value", String.valueOf(one.shown().lower())))));
   }
 
   private static Optional<List<Result.WithN>> also(PooledMean mean, BackTransform back) {

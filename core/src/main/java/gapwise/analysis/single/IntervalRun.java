@@ -1,5 +1,7 @@
 package gapwise.analysis.single;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.analysis.result.Result;
 import gapwise.analysis.rows.Columns;
 import gapwise.analysis.rows.DataTable;
@@ -20,6 +22,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 
 /** The task {@code interval}. */
 final class IntervalRun {
@@ -82,6 +85,13 @@ final class IntervalRun {
               rate
                   ? ofRate(Optional.empty(), new ArmRate(events, size))
                   : ofCounts(Optional.empty(), new ArmCounts(events, size)));
+    }
+    boolean point =
+        Stream.concat(intervals.stream(), pooled.stream())
+            .flatMap(one -> one.methods().stream())
+            .anyMatch(limits -> limits.lower() == limits.upper());
+    if (point) {
+      warnings.add(Result.Warning.of("zero-width-interval", say("analysis.wald-without-width")));
     }
     Result.Data data =
         new Result.Data(

@@ -62,7 +62,7 @@ public final class SubgroupPart {
             groups -> {
               Subgroups pooled = pooled(synthesis, groups.variance(), warnings);
               return new SubgroupsResult(
-                  told(synthesis, places, bayesian, pooled), between(pooled));
+                  told(synthesis, places, bayesian, pooled, warnings), between(pooled));
             });
   }
 
@@ -135,21 +135,28 @@ public final class SubgroupPart {
   }
 
   private static <D extends StudyData> List<SubgroupsResult.Subgroup> told(
-      Synthesis<D> synthesis, PlacesPart places, BayesianPart bayesian, Subgroups groups) {
+      Synthesis<D> synthesis,
+      PlacesPart places,
+      BayesianPart bayesian,
+      Subgroups groups,
+      List<Result.Warning> warnings) {
     ShownBeside exact = new ShownBeside(synthesis.plan());
     List<SubgroupsResult.Subgroup> told = new ArrayList<>();
     for (Subgroups.Group group : groups.groups()) {
       Pooled pooled = group.pooled();
       List<D> data = data(synthesis, group.level());
+      Optional<Result.Summary> summary =
+          exact.alone(
+              exact.with(Summaries.summary(pooled, synthesis.measure().shown(data)), pooled, data),
+              synthesis.measure(),
+              data);
+      Summaries.withoutWidth(summary)
+          .ifPresent(one -> warnings.add(Result.Warning.ofGroup(group.level(), one)));
       told.add(
           new SubgroupsResult.Subgroup(
               group.level(),
               group.studies(),
-              exact.alone(
-                  exact.with(
-                      Summaries.summary(pooled, synthesis.measure().shown(data)), pooled, data),
-                  synthesis.measure(),
-                  data),
+              summary,
               exact.limit(pooled),
               Summaries.heterogeneity(pooled.heterogeneity()),
               places.ofGroup(synthesis, group.level(), pooled),

@@ -18,6 +18,8 @@ import java.util.Optional;
  * @param standardErrorUnderZero for a test of no agreement beyond chance
  */
 public record Kappa(double estimate, double standardError, double standardErrorUnderZero) {
+  /** A variance below this share of the squares it is a difference of is rounding. */
+  private static final double ROUNDING = 1e-12;
 
   /** How far two categories agree: 1 on the diagonal. */
   @FunctionalInterface
@@ -96,8 +98,8 @@ public record Kappa(double estimate, double standardError, double standardErrorU
     return Optional.of(
         new Kappa(
             (observed - expected) / beyond,
-            Math.sqrt(Math.max(0, spread - centre * centre) / total) / (beyond * beyond),
-            Math.sqrt(Math.max(0, spreadUnderZero - expected * expected) / total) / beyond));
+            Math.sqrt(difference(spread, centre * centre) / total) / (beyond * beyond),
+            Math.sqrt(difference(spreadUnderZero, expected * expected) / total) / beyond));
   }
 
   private static int[] used(double[] shares) {
@@ -109,5 +111,10 @@ public record Kappa(double estimate, double standardError, double standardErrorU
       }
     }
     return Arrays.copyOf(places, count);
+  }
+
+  /** How far one share lies above another; 0 where that is rounding. */
+  private static double difference(double one, double other) {
+    return one - other > ROUNDING * one ? one - other : 0;
   }
 }

@@ -52,7 +52,8 @@ public final class BetaBinomial {
     }
     BetaBinomialFit.Estimate top = (BetaBinomialFit.Estimate) fit;
     return studies.size() == 1
-        ? ExactLikelihood.single(studies.get(0), top.logit(), top.standardError(), limits.level())
+        ? ExactLikelihood.single(
+            studies.get(0), 1, top.logit(), top.standardError(), limits.level())
         : pooled(studies, top, limits, predicted);
   }
 
@@ -61,7 +62,7 @@ public final class BetaBinomial {
       BetaBinomialFit.Estimate top,
       LikelihoodLimits limits,
       boolean predicted) {
-    List<Problem> warnings = ExactLikelihood.warnings(false, top.converged());
+    List<Problem> warnings = ExactLikelihood.warnings(LikelihoodFit.Points.ENOUGH, top.converged());
     double correlation = top.intraclassCorrelation();
     if (correlation == 0) {
       warnings.add(

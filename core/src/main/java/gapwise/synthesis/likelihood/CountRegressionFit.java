@@ -109,7 +109,7 @@ public final class CountRegressionFit implements CountRegression {
 
   /** What a reader must know. */
   public List<Problem> warnings() {
-    List<Problem> warnings = ExactLikelihood.warnings(false, top.settled());
+    List<Problem> warnings = ExactLikelihood.warnings(LikelihoodFit.Points.ENOUGH, top.settled());
     if (tau() == 0) {
       warnings.add(
           0,

@@ -69,7 +69,8 @@ public final class ExactLikelihood {
     }
     LikelihoodFit.Estimate top = (LikelihoodFit.Estimate) fit;
     if (told.size() == 1) {
-      return single(told.get(0), top.estimate(), top.standardError(), limits.level());
+      return single(
+          told.get(0), studies.size(), top.estimate(), top.standardError(), limits.level());
     }
     List<Double> shares = shares(model, studies, top.estimate(), top.tau());
     if (!limits.isSpreadUnknown()) {
@@ -178,7 +179,7 @@ public final class ExactLikelihood {
       Optional<Interval> further,
       List<Double> shares,
       List<Problem> more) {
-    List<Problem> warnings = warnings(top.refined(), top.converged());
+    List<Problem> warnings = warnings(top.points(), top.converged());
     warnings.addAll(more);
     if (top.tau() == 0) {
       warnings.add(
@@ -197,10 +198,12 @@ public final class ExactLikelihood {
   }
 
   /** What a reader must know of a search; may be added to. */
-  static List<Problem> warnings(boolean refined, boolean settled) {
+  static List<Problem> warnings(LikelihoodFit.Points points, boolean settled) {
     List<Problem> warnings = new ArrayList<>();
-    if (refined) {
+    if (points == LikelihoodFit.Points.REFINED) {
       warnings.add(new Problem("", "quadrature-refined", say("analysis.quadrature-refined")));
+    } else if (points == LikelihoodFit.Points.TOO_COARSE) {
+      warnings.add(new Problem("", "quadrature-too-coarse", say("analysis.quadrature-too-coarse")));
     }
     if (!settled) {
       warnings.add(new Problem("", "did-not-converge", say("analysis.likelihood-did-not-settle")));
@@ -250,8 +253,12 @@ public final class ExactLikelihood {
     }
   }
 
-  /** A study's own effect; the conditional likelihood of one table has its top elsewhere. */
-  static Pooled single(StudyData study, double top, double errorAtTop, double level) {
+  /**
+   * A study's own effect; the conditional likelihood of one table has its top elsewhere.
+   *
+   * @param studies how many there are with those that say nothing, beside which no share is told
+   */
+  static Pooled single(StudyData study, int studies, double top, double errorAtTop, double level) {
     double estimate = top;
     double error = errorAtTop;
     if (study instanceof TwoByTwo table) {
@@ -264,7 +271,7 @@ public final class ExactLikelihood {
         Optional.of(PooledMean.symmetric(estimate, error, ReferenceDistribution.normal(), level)),
         Optional.empty(),
         Heterogeneity.OF_ONE_STUDY,
-        List.of(1.0),
+        studies == 1 ? List.of(1.0) : List.of(),
         OptionalDouble.of(error),
         Optional.empty(),
         List.of(new Problem("", "single-study", say("analysis.one-study-says-anything"))));

@@ -17,6 +17,12 @@ final class LatticeFit {
   /** So far from the lattice's log likelihood, estimates lie some 1e-4 standard errors off. */
   private static final double COARSE = 1e-5;
 
+  /**
+   * Of a standard error, or of tau: what few points may differ by without a word. Common practice,
+   * no source.
+   */
+  private static final double NEAR = 0.05;
+
   private static final double SETTLED = 1e-9;
 
   private static final double LONGEST = 1;
@@ -47,19 +53,29 @@ final class LatticeFit {
 
   /**
    * A fit as it is, or worked out anew where the points are too coarse; few points are taken as
-   * they are asked for.
+   * they are asked for, and called too coarse where their fit is another.
    */
   static LikelihoodFit refined(StudyLikelihoods studies, LikelihoodFit fit, Bounds bounds) {
     if (!(fit instanceof LikelihoodFit.Estimate top)
         || studies.hasIntercepts()
-        || bounds.points() < USUAL_POINTS
         || !(top.tau() > 0)) {
       return fit;
     }
     LatticeFit lattice = new LatticeFit(studies, top.estimate(), top.tau());
-    return Math.abs(lattice.value - top.logLikelihood()) < COARSE
-        ? fit
-        : lattice.climb(Math.log(bounds.furthest())).<LikelihoodFit>map(found -> found).orElse(fit);
+    if (Math.abs(lattice.value - top.logLikelihood()) < COARSE) {
+      return fit;
+    }
+    Optional<LikelihoodFit.Estimate> found = lattice.climb(Math.log(bounds.furthest()));
+    if (bounds.points() >= USUAL_POINTS) {
+      return found.<LikelihoodFit>map(one -> one).orElse(fit);
+    }
+    return found.isPresent() && near(found.get(), top) ? fit : top.tooCoarse();
+  }
+
+  private static boolean near(LikelihoodFit.Estimate one, LikelihoodFit.Estimate other) {
+    return Math.abs(one.estimate() - other.estimate()) < NEAR * one.standardError()
+        && Math.abs(one.standardError() - other.standardError()) < NEAR * one.standardError()
+        && Math.abs(one.tau() - other.tau()) < NEAR * one.tau();
   }
 
   private double at(double centre, double log) {
@@ -77,7 +93,12 @@ final class LatticeFit {
       if (bends.isTop() && bends.promise(step) < SETTLED) {
         return Optional.of(
             new LikelihoodFit.Estimate(
-                mean, bends.standardError(), Math.exp(logTau), value, true, true));
+                mean,
+                bends.standardError(),
+                Math.exp(logTau),
+                value,
+                true,
+                LikelihoodFit.Points.REFINED));
       }
       if (!rises(step)) {
         return Optional.empty();

@@ -12,7 +12,7 @@ public sealed interface LikelihoodFit {
    * @param tau standard deviation between studies, at least 0
    * @param logLikelihood with all constants
    * @param converged whether the search settled
-   * @param refined whether the points asked for were too coarse, so that lattices took their place
+   * @param points whether those asked for were enough
    */
   record Estimate(
       double estimate,
@@ -20,7 +20,7 @@ public sealed interface LikelihoodFit {
       double tau,
       double logLikelihood,
       boolean converged,
-      boolean refined)
+      Points points)
       implements LikelihoodFit {
     public Estimate {
       if (!(Double.isFinite(estimate) && standardError > 0 && tau >= 0)) {
@@ -28,6 +28,22 @@ public sealed interface LikelihoodFit {
             "no fit: " + estimate + " +- " + standardError + ", tau " + tau);
       }
     }
+
+    /** The same with the word that its points are too coarse. */
+    Estimate tooCoarse() {
+      return new Estimate(
+          estimate, standardError, tau, logLikelihood, converged, Points.TOO_COARSE);
+    }
+  }
+
+  /** Of the quadrature, as they turned out. */
+  enum Points {
+    /** The fit is theirs. */
+    ENOUGH,
+    /** They were too coarse, so that lattices took their place. */
+    REFINED,
+    /** They are too coarse, and the fit is theirs, because few were asked for. */
+    TOO_COARSE
   }
 
   /** Why the likelihood has no top. */

@@ -185,7 +185,7 @@ final class LikelihoodSearch {
       return new LikelihoodFit.NoMaximum(LikelihoodFit.Reason.OUT_OF_RANGE);
     }
     return new LikelihoodFit.Estimate(
-        top.mean, error, top.tau, top.value, top.settled && proper, false);
+        top.mean, error, top.tau, top.value, top.settled && proper, LikelihoodFit.Points.ENOUGH);
   }
 
   private static double level(LikelihoodSurface surface) {

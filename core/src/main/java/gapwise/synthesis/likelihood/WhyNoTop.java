@@ -1,9 +1,13 @@
 package gapwise.synthesis.likelihood;
 
+import static gapwise.sentence.Sentences.say;
+
+import gapwise.effect.ArmCounts;
 import gapwise.effect.StudyData;
 import gapwise.effect.TwoByTwo;
 import gapwise.problem.Problem;
 import java.util.List;
+import java.util.Map;
 
 /** Why counts give no pooled value, in words. */
 final class WhyNoTop {
@@ -28,13 +32,7 @@ final class WhyNoTop {
       }
       case MEAN_FALLS -> two ? limit("0") : new Problem("", "no-events", OF_NONE);
       case MEAN_RISES -> two ? limit("infinite") : new Problem("", "all-events", OF_ALL);
-      case SPREAD_RISES ->
-          new Problem(
-              "",
-              "estimate-at-limit",
-              "every study lies at one limit or the other, so the likelihood rises as the spread"
-                  + " between studies grows and has no highest point; nothing is pooled; the model"
-                  + " 'bayesian' with the likelihood 'exact' has an answer here too");
+      case SPREAD_RISES -> new Problem("", "estimate-at-limit", spreadRises(model, studies));
       case OUT_OF_RANGE ->
           new Problem(
               "",
@@ -42,6 +40,19 @@ final class WhyNoTop {
               "the likelihood could not be worked out within the range of numbers; check the"
                   + " units");
     };
+  }
+
+  /**
+   * With an endless spread a study is full or empty, full by the share p of the distribution above
+   * the middle, and p^f (1 - p)^e of f full and e empty studies is highest at f/(f + e).
+   */
+  private static String spreadRises(
+      ExactLikelihood.Model model, List<? extends StudyData> studies) {
+    if (model != ExactLikelihood.Model.PROPORTION) {
+      return say("analysis.spread-rises");
+    }
+    long full = studies.stream().filter(s -> ((ArmCounts) s).nonEvents() == 0).count();
+    return say("analysis.spread-rises-to-share", Map.of("full", full, "studies", studies.size()));
   }
 
   private static final String OF_NONE =

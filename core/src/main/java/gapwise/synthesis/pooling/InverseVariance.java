@@ -28,8 +28,9 @@ public final class InverseVariance {
           "",
           "zero-variance",
           "a study's estimated variance is 0, so it would take all the weight and nothing is"
-              + " pooled; the logit, arcsine or double arcsine scale, Mantel-Haenszel pooling or an"
-              + " exact likelihood can use such studies");
+              + " pooled; of single proportions the logit, arcsine or double arcsine scale or an"
+              + " exact likelihood can use such studies, of two groups of counts Mantel-Haenszel"
+              + " pooling, and of other values check the standard deviation or standard error");
 
   private static final Problem OUT_OF_RANGE =
       new Problem(

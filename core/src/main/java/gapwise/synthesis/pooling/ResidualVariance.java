@@ -32,6 +32,9 @@ public record ResidualVariance(
     Optional<Pooled.Likelihood> likelihood,
     double scale,
     List<Problem> warnings) {
+  /** Residuals below this share of the effects, squared, are rounding. */
+  private static final double ROUNDING = 1e-24;
+
   public ResidualVariance {
     warnings = List.copyOf(warnings);
   }
@@ -75,9 +78,12 @@ public record ResidualVariance(
         warnings(estimate));
   }
 
-  /** The weighted mean square of the residuals at a tau squared. */
+  /** The weighted mean square of the residuals at a tau squared; 0 where they are rounding. */
   public static double scale(EffectSample sample, MeanModel model, double tauSquared) {
-    return new GeneralisedQ(sample, model).at(tauSquared) / (sample.size() - model.parameters());
+    double squares = new GeneralisedQ(sample, model).at(tauSquared);
+    double[] weights = sample.weights(tauSquared);
+    double size = sample.sum(i -> weights[i] * sample.effect(i) * sample.effect(i));
+    return squares > ROUNDING * size ? squares / (sample.size() - model.parameters()) : 0;
   }
 
   private static List<Problem> warnings(TauSquared.Estimate estimate) {

@@ -5,7 +5,6 @@ import static gapwise.sentence.Sentences.say;
 import gapwise.effect.Interval;
 import gapwise.problem.Problem;
 import gapwise.synthesis.heterogeneity.EffectSample;
-import gapwise.synthesis.heterogeneity.GeneralisedQ;
 import gapwise.synthesis.heterogeneity.GroupMeans;
 import gapwise.synthesis.heterogeneity.Heterogeneity;
 import gapwise.synthesis.heterogeneity.TauSquared;
@@ -121,11 +120,8 @@ public record Subgroups(
       return compared(groups, OptionalDouble.empty(), List.of());
     }
     double shared = ((TauSquared.Estimate) tauSquared).value();
-    double[] weights = sample.weights(shared);
-    GroupMeans.GroupFit fit = model.fit(sample, weights);
-    double scale =
-        new GeneralisedQ(sample, model).weighted(fit, weights)
-            / (sample.size() - model.parameters());
+    GroupMeans.GroupFit fit = model.fit(sample, sample.weights(shared));
+    double scale = ResidualVariance.scale(sample, model, shared);
     boolean known = settings.prediction().reference().takesSpreadAsKnown();
     Optional<UnknownTau> unknown = known ? Optional.empty() : UnknownTau.of(sample, model, shared);
     List<Group> groups = new ArrayList<>();
@@ -159,14 +155,20 @@ public record Subgroups(
     for (double weight : group.weights(tauSquared)) {
       weights.add(weight / mean.weightSum());
     }
+    PooledMean pooled = settings.interval().around(mean, settings.level());
+    List<Problem> warnings =
+        new ArrayList<>(settings.interval().caution(mean, settings.level()).stream().toList());
+    if (pooled.standardError() == 0) {
+      warnings.add(new Problem("", "zero-width-interval", say("analysis.all-groups-equal")));
+    }
     return new Pooled(
-        Optional.of(settings.interval().around(mean, settings.level())),
+        Optional.of(pooled),
         prediction,
         own(group).withTauSquared(tauSquared),
         weights,
         OptionalDouble.of(mean.standardError()),
         Optional.empty(),
-        settings.interval().caution(mean, settings.level()).stream().toList());
+        warnings);
   }
 
   private static Heterogeneity own(EffectSample group) {

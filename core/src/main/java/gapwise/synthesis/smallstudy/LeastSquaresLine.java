@@ -9,7 +9,7 @@ import java.util.Optional;
  * weighted means, so that a line far from 0 costs no digits.
  */
 final class LeastSquaresLine {
-  /** A spread of x below this share of its size, squared, is rounding. */
+  /** A spread of x, or of y about the line, below this share of its size, squared, is rounding. */
   private static final double ROUNDING = 1e-24;
 
   private final int count;
@@ -33,7 +33,9 @@ final class LeastSquaresLine {
     for (int i = 0; i < count; i++) {
       residuals[i] = y[i] - meanY - slope * (x[i] - meanX);
     }
-    residualSquares = TermSum.of(count, i -> weights[i] * residuals[i] * residuals[i]);
+    double squares = TermSum.of(count, i -> weights[i] * residuals[i] * residuals[i]);
+    double size = TermSum.of(count, i -> weights[i] * y[i] * y[i]);
+    residualSquares = squares > ROUNDING * size ? squares : 0;
   }
 
   /** The line; empty if all x are equal or numbers are too far apart for one. */

@@ -60,4 +60,46 @@ class AgreementPlanTest {
     unknown.putArray("categories").add("a").add("c");
     assertEquals(List.of("row 1, column rater2 unknown-category"), Plans.problems(unknown));
   }
+
+  @Test
+  void agreementWithoutWidthIsSaid() {
+    ArrayNode rows = Plans.rows();
+    rows.addObject().put("rater1", "a").put("rater2", "a").put("count", 7);
+    rows.addObject().put("rater1", "a").put("rater2", "b").put("count", 5);
+    ObjectNode kappa = Plans.on(rows, "task", "agreement");
+    kappa.putArray("statistics").add("kappa");
+    JsonNode result = Plans.result(kappa);
+    assertEquals(0, result.at("/agreement/kappa/0/standardError").asDouble());
+    assertTrue(Plans.warnings(result).contains("zero-width-interval"));
+    ArrayNode equal = Plans.rows();
+    for (int i = 0; i < 3; i++) {
+      Plans.row(equal, "subject", i, "A", 4 + i, "B", 5 + i);
+    }
+    ObjectNode limits = Plans.on(equal, "task", "agreement");
+    limits.putArray("statistics").add("limits-of-agreement");
+    limits.putArray("raters").add("A").add("B");
+    assertTrue(Plans.warnings(Plans.result(limits)).contains("zero-width-interval"));
+  }
+
+  /**
+   * Mean squares 0.0294, 0.3408 and 2.4469 give the two-way random form of Shrout and Fleiss,
+   * Psychol Bull 1979;86:420, a denominator of 1.072 and a value of -2.25, which no correlation
+   * has.
+   */
+  @Test
+  void aCorrelationThatNoneCanBeIsLeftOutAndSaid() {
+    ArrayNode rows = Plans.rows();
+    double[][] pairs = {{1.22, 3.85}, {2.45, 3.04}, {3.43, 1.64}};
+    for (double[] pair : pairs) {
+      Plans.row(rows, "subject", rows.size(), "A", pair[0], "B", pair[1]);
+    }
+    ObjectNode plan = Plans.on(rows, "task", "agreement");
+    plan.putArray("statistics").add("intraclass-correlation");
+    plan.putArray("raters").add("A").add("B");
+    JsonNode result = Plans.result(plan);
+    assertTrue(Plans.warnings(result).contains("variance-below-zero"));
+    assertEquals(
+        List.of("one-way-single", "one-way-mean", "two-way-fixed-single", "two-way-fixed-mean"),
+        result.at("/agreement/intraclassCorrelation").findValuesAsText("form"));
+  }
 }

@@ -144,4 +144,17 @@ class MeanPosteriorsTest {
       assertTrue(Plans.warnings(result).contains("number-out-of-range"), result::toString);
     }
   }
+
+  @Test
+  void anAverageBeyondAllNumbersIsLeftOutAndTheMiddleStands() {
+    ArrayNode rows = Plans.rows();
+    Plans.row(rows, "n", 36, "mean", 18.45, "sd", 1.8);
+    Plans.row(rows, "n", 30, "mean", 14.62, "sd", 0.3);
+    ObjectNode plan = Plans.on(rows, "measure", "mean", "scale", "log", "model", "bayesian");
+    ObjectNode prior = plan.putObject("prior");
+    prior.put("tau", "flat").putObject("mean").putArray("normal").add(0).add(2);
+    JsonNode result = Plans.result(plan);
+    assertTrue(result.at("/summary/lower").isNumber(), result::toString);
+    assertFalse(result.at("/summary/shown").has("average"));
+  }
 }

@@ -114,30 +114,6 @@ class RobustVarianceTest {
   }
 
   @Test
-  void aCoefficientThatOneClusterAloneTellsIsLeftOut() {
-    double[] effects = {1.2, 1.5, 0.3, 0.6, 0.2, 0.9};
-    String[] teams = {"T1", "T1", "T2", "T3", "T4", "T5"};
-    ArrayNode rows = Plans.rows();
-    for (int i = 0; i < 6; i++) {
-      Plans.row(rows, "effect", effects[i], "variance", 0.05);
-      ((ObjectNode) rows.get(i)).put("g", i < 2 ? "a" : "b").put("team", teams[i]);
-    }
-    for (String kind : new String[] {"cr2", "cr1", "cr0"}) {
-      ObjectNode plan = Plans.on(rows, "measure", "reported-effect", "cluster", "team");
-      plan.put("robustVariance", kind).putArray("moderators").add("g");
-      JsonNode result = Plans.result(plan);
-      // The mean of a is the intercept, and what b differs from it rests on the same team.
-      assertFalse(result.has("robust"), kind);
-      assertTrue(Plans.warnings(result).contains("told-by-one-cluster"), kind);
-      assertTrue(result.has("regression"));
-      plan.putArray("moderators").addObject().put("column", "g").put("reference", "b");
-      JsonNode turned = Plans.result(plan);
-      assertEquals(1, turned.at("/robust/coefficients").size(), kind);
-      assertEquals("intercept", turned.at("/robust/coefficients/0/term").asText());
-    }
-  }
-
-  @Test
   void clustersWhoseMeansAreAllAlikeHaveNoErrorOfRoundingForAStandardError() {
     ArrayNode rows = Plans.rows();
     for (int i = 0; i < 8; i++) {

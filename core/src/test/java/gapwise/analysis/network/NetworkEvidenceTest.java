@@ -4,14 +4,12 @@ import static gapwise.analysis.testing.Networks.contrast;
 import static gapwise.analysis.testing.Networks.effect;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.analysis.testing.Networks;
 import gapwise.analysis.testing.Plans;
-import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -115,32 +113,5 @@ class NetworkEvidenceTest {
         pair.at("/summary/predictionUpper").asDouble(),
         network.at("/prediction/upper").asDouble(),
         1e-7);
-  }
-
-  @Test
-  void loopsThatContradictAreWarnedOfBeforeAnyRanking() {
-    ArrayNode rows = Plans.rows();
-    contrast(rows, "1", "A", "B", 1, 0.1);
-    contrast(rows, "2", "B", "C", 1, 0.1);
-    contrast(rows, "3", "A", "C", -2, 0.1);
-    contrast(rows, "4", "A", "B", 1.1, 0.1);
-    contrast(rows, "5", "B", "C", 0.9, 0.1);
-    contrast(rows, "6", "A", "C", -2.1, 0.1);
-    ObjectNode plan = Networks.contrasts(rows);
-    JsonNode silent = Plans.result(plan);
-    assertFalse(silent.get("network").has("ranking"));
-    assertFalse(silent.get("plan").has("better"));
-    List<String> warnings = Plans.warnings(silent);
-    assertTrue(warnings.containsAll(List.of("loops-contradict", "no-ranking")));
-    JsonNode ranked = Plans.result(plan.put("better", "higher"));
-    warnings = Plans.warnings(ranked);
-    assertTrue(
-        warnings.indexOf("loops-contradict") < warnings.indexOf("ranks-hide-size-and-certainty"));
-    assertTrue(warnings.contains("loops-contradict"));
-    JsonNode first = ranked.at("/network/ranking/0");
-    List<String> fields = new java.util.ArrayList<>();
-    first.fieldNames().forEachRemaining(fields::add);
-    assertEquals("meanRank", fields.get(1));
-    assertEquals("pScore", fields.get(fields.size() - 1));
   }
 }

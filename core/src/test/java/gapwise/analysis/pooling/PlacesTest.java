@@ -83,29 +83,6 @@ class PlacesTest {
   }
 
   @Test
-  void sharesAndRatesHaveTheirPlaceByTheirExactLikelihoodToo() {
-    String rows =
-        """
-        {"study": "A", "events": 13, "total": 15}, {"study": "B", "events": 9, "total": 18},
-        {"study": "C", "events": 11, "total": 12}, {"study": "D", "events": 20, "total": 23},
-        {"study": "E", "events": 9, "total": 9}, {"study": "F", "events": 12, "total": 15}""";
-    String plan =
-        "{\"source\": {\"rows\": [" + rows + "]}, \"model\": \"exact-likelihood\", \"places\": ";
-    JsonNode result = Runner.withoutEvidence().run(plan + "[0.8]}", Optional.empty()).json();
-    JsonNode shown = result.at("/summary/shown");
-    assertEquals("t-k-minus-2", result.at("/plan/predictionInterval").asText());
-    // 9 of 18 is below 0.8; 12 of 15 is that very value; 9 of 9 has no logit and counts all the
-    // same.
-    assertEquals(1, result.at("/places/0/studiesBelow").asInt());
-    assertEquals(6, result.at("/places/0/studies").asInt());
-    String limits = shown.path("predictionLower") + ", " + shown.path("predictionUpper");
-    JsonNode places =
-        Runner.withoutEvidence().run(plan + "[" + limits + "]}", Optional.empty()).json();
-    assertEquals(0.025, places.at("/places/0/newStudiesBelow").asDouble(), 1e-9);
-    assertEquals(0.975, places.at("/places/1/newStudiesBelow").asDouble(), 1e-9);
-  }
-
-  @Test
   void whatHasNoPlaceIsRefusedAtItsField() {
     refused("\"places\": [7, 0]", "places[1]", "out-of-range");
     refused("\"places\": [7], \"model\": \"common-effect\"", "places", "not-with-this-model");

@@ -71,18 +71,6 @@ class SubgroupTestsTest {
   }
 
   @Test
-  void aGroupOfOneStudyLeavesTheTestOutAndSaysSo() {
-    for (String variance : new String[] {"common-when-few", "separate", "common"}) {
-      for (String interval : new String[] {"hartung-knapp-never-narrower", "normal"}) {
-        JsonNode result =
-            Plans.result(plan("xyx", "subgroupVariance", variance).put("interval", interval));
-        assertFalse(result.at("/betweenSubgroups").has("pValue"), variance);
-        assertTrue(Plans.warnings(result).contains("no-subgroup-test"), variance);
-      }
-    }
-  }
-
-  @Test
   void groupsOfManyStudiesKeepTheirOwnVariance() {
     assertFalse(Plans.result(plan("aaaaaabbbbbb")).at("/betweenSubgroups").has("tauSquared"));
     assertTrue(Plans.result(plan("aaaaaaabbbbb")).at("/betweenSubgroups").has("tauSquared"));
@@ -115,31 +103,5 @@ class SubgroupTestsTest {
     assertFalse(
         Plans.warnings(Plans.result(plan.put("moderatorTest", "hartung-knapp")))
             .contains("error-rate-not-held"));
-  }
-
-  @Test
-  void groupsOfSingleArmsCarryTheCautionOfThePages() {
-    ArrayNode rows = Plans.rows();
-    for (int i = 0; i < 6; i++) {
-      Plans.row(rows, "events", 3 + i, "total", 12);
-      ((ObjectNode) rows.get(i)).put("g", i % 2 == 0 ? "frame" : "nail");
-    }
-    ObjectNode plan = Plans.on(rows, "subgroup", "g");
-    assertTrue(Plans.warnings(Plans.result(plan)).contains("groups-of-patients-differ"));
-    assertFalse(
-        Plans.warnings(Plans.result(plan("aaaaabbbbccc"))).contains("groups-of-patients-differ"));
-  }
-
-  @Test
-  void aRegressionOnThreeStudiesSaysThatTheyAreFewAndAverages() {
-    ArrayNode rows = Plans.rows();
-    for (int i = 0; i < 3; i++) {
-      Plans.row(rows, "effect", EFFECTS[i], "variance", 0.05, "x", i + 1);
-    }
-    ObjectNode plan = Plans.on(rows, "measure", "reported-effect");
-    plan.putArray("moderators").add("x");
-    assertTrue(
-        Plans.warnings(Plans.result(plan))
-            .containsAll(java.util.List.of("few-studies-for-moderators", "ecological-bias")));
   }
 }

@@ -221,4 +221,20 @@ class SmallStudyPartTest {
     assertEquals(4, result.at("/funnel/points").size());
     assertTrue(Plans.warnings(result).contains("setting-not-used"));
   }
+
+  /** Three effects of which two are alike lie on a line, whose residuals are rounding alone. */
+  @Test
+  void effectsOnALineHaveNoErrorOfRoundingForAStandardError() {
+    for (double[] other : new double[][] {{14.01, 1.46}, {8.36, 42.4}, {0.3, 0.07}, {-1.7, 3.3}}) {
+      ArrayNode rows = Plans.rows();
+      Plans.row(rows, "effect", 10.74, "variance", 0.1193);
+      Plans.row(rows, "effect", other[0], "variance", other[1]);
+      Plans.row(rows, "effect", 10.74, "variance", 0.1193);
+      ObjectNode plan = Plans.on(rows, "measure", "reported-effect");
+      plan.putArray("smallStudyEffects").add("egger");
+      JsonNode result = Plans.result(plan);
+      assertFalse(result.at("/smallStudyEffects").has("egger"), result::toString);
+      assertTrue(Plans.warnings(result).contains("no-variation"));
+    }
+  }
 }

@@ -1,7 +1,6 @@
 package gapwise.synthesis.likelihood;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
@@ -20,7 +19,7 @@ class LatticeFitTest {
     LikelihoodFit.Estimate few = fit(25);
     LikelihoodFit.Estimate many = fit(200);
 
-    assertTrue(few.refined());
+    assertEquals(LikelihoodFit.Points.REFINED, few.points());
     assertEquals(many.estimate(), few.estimate(), 1e-4 * many.standardError());
     assertEquals(many.standardError(), few.standardError(), 1e-4 * many.standardError());
     assertEquals(many.tau(), few.tau(), 1e-4 * many.tau());
@@ -67,6 +66,6 @@ class LatticeFitTest {
         (LikelihoodFit.Estimate)
             BinomialNormal.fit(new int[] {6, 20, 12, 3}, new int[] {20, 30, 40, 10}, 25);
 
-    assertFalse(fit.refined());
+    assertEquals(LikelihoodFit.Points.ENOUGH, fit.points());
   }
 }

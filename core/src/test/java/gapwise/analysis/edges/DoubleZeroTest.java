@@ -1,4 +1,4 @@
-package gapwise.analysis.pooling;
+package gapwise.analysis.edges;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -6,12 +6,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.analysis.testing.Plans;
 import org.junit.jupiter.api.Test;
 
-/** One study that cannot be pooled, or comes twice, among others that can. */
-class StudiesSetApartTest {
+/**
+ * One study without events in either group, or with a standard deviation of 0, among others: it
+ * alone is left out.
+ */
+class DoubleZeroTest {
   private static void tables(ArrayNode rows, int[]... tables) {
     for (int[] t : tables) {
       Plans.row(
@@ -35,9 +37,9 @@ class StudiesSetApartTest {
 
   @Test
   void aRiskDifferenceWithoutEventsIsLeftOutAloneAndTheRestIsPooled() {
-    int[] without = {0, 10, 0, 12};
-    int[] first = {3, 20, 5, 20};
-    int[] second = {2, 15, 6, 18};
+    int[] without = {0, 14, 0, 11};
+    int[] first = {4, 22, 7, 25};
+    int[] second = {3, 17, 8, 19};
     JsonNode rest = riskDifference(first, second);
     JsonNode all = riskDifference(without, first, second);
     assertEquals(rest.at("/summary/estimate"), all.at("/summary/estimate"));
@@ -86,38 +88,5 @@ class StudiesSetApartTest {
     JsonNode result = Plans.result(Plans.on(rows, "scale", "raw"));
     assertFalse(result.has("summary"));
     assertTrue(Plans.warnings(result).contains("zero-variance"));
-  }
-
-  private static ObjectNode proportions(int... events) {
-    ArrayNode rows = Plans.rows();
-    for (int i = 0; i < events.length; i++) {
-      rows.addObject()
-          .put("study", i < 2 ? "A" : "B" + i)
-          .put("events", events[i])
-          .put("total", 9)
-          .put("part", i % 2 == 0 ? "x" : "y");
-    }
-    return Plans.on(rows);
-  }
-
-  @Test
-  void oneStudyGivenTwiceWithTheSameNumbersIsWarnedOf() {
-    for (String model : new String[] {"random-effects", "exact-likelihood", "common-effect"}) {
-      JsonNode twice = Plans.result(proportions(5, 5, 7, 6).put("model", model));
-      assertTrue(Plans.warnings(twice).contains("study-given-twice"), model);
-      JsonNode other = Plans.result(proportions(5, 6, 7, 6).put("model", model));
-      assertTrue(Plans.warnings(other).contains("several-rows-of-one-study"), model);
-      assertFalse(Plans.warnings(other).contains("study-given-twice"), model);
-    }
-    assertTrue(
-        Plans.warnings(Plans.result(proportions(5, 5, 7, 6).put("task", "multiverse")))
-            .contains("study-given-twice"));
-  }
-
-  @Test
-  void rowsThatAreKnownToHangTogetherNeedNoWarning() {
-    JsonNode levels =
-        Plans.result(proportions(5, 6, 7, 6).put("model", "three-level").put("cluster", "study"));
-    assertFalse(Plans.warnings(levels).contains("several-rows-of-one-study"));
   }
 }

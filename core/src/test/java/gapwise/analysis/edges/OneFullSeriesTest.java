@@ -1,4 +1,4 @@
-package gapwise.analysis.pooling;
+package gapwise.analysis.edges;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
@@ -12,15 +12,18 @@ import org.junit.jupiter.params.provider.CsvSource;
 /**
  * A single series tells people its own share with the exact interval of Clopper and Pearson: for 9
  * of 9 the lower limit is the ninth root of 0.025, for 0 of 9 the upper one is its rest. The others
- * by {@code binom.test} of base R 4.2.2.
+ * by {@code binom.test} of base R 4.2.2 and SciPy: core/src/test/reference/edges.py.
  */
-class SingleSeriesTest {
+class OneFullSeriesTest {
   @ParameterizedTest
   @CsvSource({
     "random-effects, 9, 9, 1, 0.663732883120057, 1",
     "random-effects, 0, 9, 0, 0, 0.336267116879943",
     "common-effect, 9, 9, 1, 0.663732883120057, 1",
     "random-effects, 5, 9, 0.555555555555556, 0.212008506778868, 0.863004337734834",
+    "random-effects, 14, 14, 1, 0.7683642383498834, 1",
+    "common-effect, 0, 6, 0, 0, 0.45925812643990044",
+    "exact-likelihood, 11, 12, 0.916666666666667, 0.6152038348490559, 0.9978924067681397",
     "exact-likelihood, 5, 9, 0.555555555555556, 0.212008506778868, 0.863004337734834"
   })
   void tellsItsOwnExactInterval(
