@@ -97,6 +97,85 @@ def top(f, start):
     return at, f(at)
 
 
+CRIT = stats.norm.ppf(0.975)
+
+
+def contrast(i, j):
+    c = np.zeros(3)
+    for k, sign in ((i, 1), (j, -1)):
+        if k > 0:
+            c[k - 1] += sign
+    return c
+
+
+def pairs(f, at, best, cov):
+    for i, j in [(i, j) for i in range(4) for j in range(i)]:
+        c = contrast(i, j)
+        k = int(np.argmax(np.abs(c)))
+        estimate, error = c @ at[:-1], np.sqrt(c @ cov[:3, :3] @ c)
+        rest = [l for l in range(3) if l != k]
+
+        def missing(v):
+            def held(q):
+                d = np.zeros(3)
+                d[rest] = q[:-1]
+                d[k] = (v - c[rest] @ d[rest]) / c[k]
+                return f(np.append(d, q[-1]))
+            start = np.append(at[rest], at[-1])
+            low = optimize.minimize(lambda q: -held(q), start, method="BFGS", options={"gtol": 1e-6}).fun
+            return 2 * (best + low) - CRIT ** 2
+
+        limits = [optimize.brentq(missing, estimate + 0.3 * way * error, estimate + 5 * way * error, xtol=1e-8)
+                  for way in (-1, 1)]
+        print(NAMES[i], "less", NAMES[j], estimate, error, limits)
+
+
+def spread(model, at, best):
+    """Profile limits of tau squared, and a further study."""
+    cache, starts = {}, [at[:-1]]
+
+    def given(tau):
+        if tau not in cache:
+            g = lambda d: model.value(d, tau)
+            d = optimize.minimize(lambda q: -g(q), starts[-1], method="BFGS", options={"gtol": 1e-4}).x
+            starts.append(d)
+            cache[tau] = d, g(d)
+        return cache[tau]
+
+    fallen = lambda tau: 2 * (best - given(tau)[1]) - CRIT ** 2
+    print("profile limits of tau squared", optimize.brentq(fallen, 0.1, at[-1], xtol=1e-8) ** 2,
+          optimize.brentq(fallen, at[-1], 6, xtol=1e-8) ** 2)
+    # Every tau alike beforehand; Laplace over effects. Simpson's rule in log(1 + tau) to 30.
+    far = np.log(31)
+    taus = np.expm1(np.linspace(0, far, 61))
+    fits = [given(t)[0] for t in taus]
+    covs = [np.linalg.inv(-derivatives(lambda d: model.value(d, t), d)[1]) for t, d in zip(taus, fits)]
+    logs = np.array([model.value(d, t) + 0.5 * np.linalg.slogdet(c)[1] for t, d, c in zip(taus, fits, covs)])
+    weight = np.exp(logs - logs.max()) * (1 + taus)
+    whole = integrate.simpson(weight, dx=far / 60)
+    for i, j in ((1, 0), (2, 0), (3, 2)):
+        c = contrast(i, j)
+        means = np.array([c @ d for d in fits])
+        sds = np.array([np.sqrt(c @ cov @ c + t * t) for t, cov in zip(taus, covs)])
+        below = lambda x: integrate.simpson(weight * stats.norm.cdf(x, means, sds), dx=far / 60) / whole
+        print("further study", NAMES[i], "less", NAMES[j],
+              [optimize.brentq(lambda x: below(x) - q, -60, 60, xtol=1e-9) for q in (0.025, 0.975)])
+
+
+def ratios(best):
+    """Direct and indirect where studies of two arms alone hold a pair: these have effects of their own."""
+    studies = read(ROWS)
+    own = lambda s, t: "own " + t if {"nail", "graft"} <= {a[0] for a in studies[s]} else t
+    model = Model(studies, own, ("frame", "own graft"))
+    at, value = top(lambda p: model.value(p[:-1], p[-1]), np.array([1.0, 0.5, 0.0, 0.5, 1.0]))
+    cov = np.linalg.inv(-derivatives(lambda p: model.value(p[:-1], p[-1]), at)[1])
+    i, j, k = (model.names.index(n) for n in ("own nail", "nail", "graft"))
+    c, d = np.zeros(5), np.zeros(5)
+    c[i], d[j], d[k] = 1, 1, -1
+    print("nail less graft direct", c @ at, np.sqrt(c @ cov @ c), "indirect", d @ at, np.sqrt(d @ cov @ d),
+          "difference", np.sqrt((c - d) @ cov @ (c - d)), "p", stats.chi2.sf(2 * (value - best), 1))
+
+
 def main():
     model = Model(read(ROWS))
     f = lambda p: model.value(p[:-1], p[-1])
@@ -105,65 +184,9 @@ def main():
     print("effects", model.names, at[:-1], "tau", at[-1], "log likelihood", best)
     zero, low = top(lambda d: model.at_zero(d), np.zeros(3))
     print("at tau 0", zero, "log likelihood", low)
-    pairs = [(i, j) for i in range(4) for j in range(i)]
-    crit = stats.norm.ppf(0.975)
-
-    def contrast(i, j):
-        c = np.zeros(3)
-        for k, sign in ((i, 1), (j, -1)):
-            if k > 0:
-                c[k - 1] += sign
-        return c
-
-    for i, j in pairs:
-        c = contrast(i, j)
-        k = int(np.argmax(np.abs(c)))
-        estimate, error = c @ at[:-1], np.sqrt(c @ cov[:3, :3] @ c)
-        rest = [l for l in range(3) if l != k]
-
-        def profile(v, start):
-            def held(q):
-                d = np.zeros(3)
-                d[rest] = q[:-1]
-                d[k] = (v - c[rest] @ d[rest]) / c[k]
-                return f(np.append(d, q[-1]))
-            return optimize.minimize(lambda q: -held(q), start, method="BFGS", options={"gtol": 1e-6})
-
-        limits = []
-        for way in (-1, 1):
-            start = np.append(at[rest], at[-1])
-
-            def missing(v):
-                return 2 * (best + profile(v, start).fun) - crit ** 2
-            limits.append(optimize.brentq(missing, estimate + 0.3 * way * error, estimate + 5 * way * error, xtol=1e-8))
-        print(NAMES[i], "less", NAMES[j], estimate, error, limits)
-
-    cache = {}
-
-    def given(tau):
-        if tau not in cache:
-            g = lambda d: model.value(d, tau)
-            d = optimize.minimize(lambda q: -g(q), at[:-1], method="BFGS", options={"gtol": 1e-6}).x
-            bend = derivatives(g, d)[1]
-            cache[tau] = d, g(d), np.linalg.inv(-bend)
-        return cache[tau]
-
-    spread = lambda tau: 2 * (best - given(tau)[1]) - crit ** 2
-    print("profile limits of tau squared: lower 0 where", 2 * (best - low), "is below", crit ** 2,
-          "upper", optimize.brentq(spread, at[-1] + 0.1, 5, xtol=1e-8) ** 2)
-    # A further study: every tau alike beforehand; Laplace over effects. Simpson's rule in log(1 + tau).
-    taus = np.expm1(np.linspace(0, np.log(41), 241))
-    logs = np.array([given(t)[1] + 0.5 * np.linalg.slogdet(given(t)[2])[1] for t in taus])
-    weight = np.exp(logs - logs.max())
-    slope = 1 + taus
-    whole = integrate.simpson(weight * slope, dx=np.log(41) / 240)
-    for i, j in ((1, 0), (2, 0), (3, 2)):
-        c = contrast(i, j)
-        means = np.array([c @ given(t)[0] for t in taus])
-        sds = np.array([np.sqrt(c @ given(t)[2] @ c + t * t) for t in taus])
-        below = lambda x: integrate.simpson(weight * slope * stats.norm.cdf(x, means, sds), dx=np.log(41) / 240) / whole
-        print("further study", NAMES[i], "less", NAMES[j],
-              [optimize.brentq(lambda x: below(x) - q, -60, 60, xtol=1e-9) for q in (0.025, 0.975)])
+    ratios(best)
+    spread(model, at, best)
+    pairs(f, at, best, cov)
 
 
 if __name__ == "__main__":

@@ -311,6 +311,9 @@ class ArchitectureTest {
                       "effect",
                       "numeric",
                       "problem")),
+              Map.entry(
+                  "synthesis.network.exact",
+                  Set.of("synthesis.network", "synthesis.bayes", "effect", "numeric", "problem")),
               Map.entry("synthesis.survival", Set.of("effect", "numeric", "problem")),
               Map.entry(
                   "synthesis.regression",
@@ -465,7 +468,8 @@ class ArchitectureTest {
                       "analysis.pooling",
                       "effect.arms",
                       "synthesis.heterogeneity",
-                      "synthesis.network")),
+                      "synthesis.network",
+                      "synthesis.network.exact")),
               Map.entry(
                   "analysis.synthesis",
                   task(

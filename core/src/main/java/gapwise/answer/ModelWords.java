@@ -4,6 +4,7 @@ import static gapwise.sentence.Sentences.say;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.analysis.pooling.ExactModels;
 import gapwise.effect.Measures;
 import gapwise.figure.value.Quantity;
 import gapwise.synthesis.heterogeneity.TauSquaredEstimator;
@@ -55,7 +56,9 @@ public final class ModelWords {
     words.add(
         bayesian && plan.path("likelihood").asText().equals("exact")
             ? say("answer.model-exact-bayesian")
-            : MODELS.getOrDefault(model, model));
+            : ExactModels.isNetwork(plan)
+                ? say("answer.model-exact-network")
+                : MODELS.getOrDefault(model, model));
     if (plan.has("scale")) {
       String scale = plan.get("scale").asText();
       words.add(

@@ -12,9 +12,6 @@ final class CountLikelihood {
   /** No arm's log odds hang on a parameter: the treatment that others of its piece are set against. */
   static final int NONE = -1;
 
-  /** A study's log likelihood is good enough where more points change it by no more. */
-  private static final double FINE = 1e-8;
-
   private final List<StudyMarginal> studies;
   private final List<int[]> places;
   private final int effects;
@@ -83,8 +80,16 @@ final class CountLikelihood {
   /** The likelihood with points enough for its value here, and whether that could be had. */
   record Refined(CountLikelihood likelihood, boolean changed, boolean fine) {}
 
-  /** Takes more points for each study until they change nothing here. */
-  Refined refinedAt(double[] point) {
+  /** Points that one evaluation takes, over all studies. */
+  int points() {
+    return studies.stream().mapToInt(StudyMarginal::points).sum();
+  }
+
+  /**
+   * Takes more points for each study until they change its log likelihood here by no more than so
+   * much.
+   */
+  Refined refinedAt(double[] point, double most) {
     List<StudyMarginal> refined = new ArrayList<>();
     boolean changed = false;
     boolean fine = true;
@@ -98,7 +103,7 @@ final class CountLikelihood {
         Work.check();
         StudyMarginal next = one.finer();
         double better = next.at(eta, tau).value;
-        settled = Math.abs(better - value) <= FINE;
+        settled = Math.abs(better - value) <= most;
         if (!settled) {
           one = next;
           value = better;

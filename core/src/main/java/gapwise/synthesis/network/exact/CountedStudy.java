@@ -35,6 +35,30 @@ public record CountedStudy(String label, List<String> treatments, List<ArmCounts
     return arms.size() - 1;
   }
 
+  /**
+   * How many differences between arms have a top of their own, events being able to move either way
+   * between the two: arms less groups of arms so joined.
+   */
+  int contrastsWithTop() {
+    int[] group = new int[arms.size()];
+    int joined = 0;
+    for (int i = 0; i < group.length; i++) {
+      group[i] = i;
+    }
+    for (int i = 0; i < group.length; i++) {
+      for (int j = 0; j < i; j++) {
+        if (canMove(i, j) && canMove(j, i) && group[i] != group[j]) {
+          int gone = group[i];
+          for (int l = 0; l < group.length; l++) {
+            group[l] = group[l] == gone ? group[j] : group[l];
+          }
+          joined++;
+        }
+      }
+    }
+    return joined;
+  }
+
   /** Whether events could move from one arm to another without a change of the total. */
   boolean canMove(int from, int to) {
     return from != to && arms.get(from).events() > 0 && arms.get(to).nonEvents() > 0;

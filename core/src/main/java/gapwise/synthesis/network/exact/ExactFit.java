@@ -1,6 +1,7 @@
 package gapwise.synthesis.network.exact;
 
 import gapwise.numeric.CholeskyFactor;
+import gapwise.synthesis.network.Comparison;
 import java.util.Optional;
 
 /**
@@ -19,6 +20,9 @@ record ExactFit(
   /** Higher by less than this is no higher. */
   private static final double SAME = 1e-9;
 
+  /** A study's log likelihood is good enough where more points change it by no more. */
+  private static final double FINE = 1e-9;
+
   private static final int MOST_REFITS = 5;
 
   /** The highest top; empty where no hill could be found within the range of numbers. */
@@ -27,7 +31,7 @@ record ExactFit(
     boolean fine = false;
     Climb.Top top = highest(used, random);
     for (int turn = 0; turn < MOST_REFITS; turn++) {
-      CountLikelihood.Refined refined = used.refinedAt(top.point());
+      CountLikelihood.Refined refined = used.refinedAt(top.point(), FINE);
       fine = refined.fine();
       if (!refined.changed()) {
         break;
@@ -51,6 +55,18 @@ record ExactFit(
     start[likelihood.effects()] = START;
     Climb.Top with = climb.free(start);
     return with.value() > without.value() + SAME ? with : without;
+  }
+
+  /** The same top with points enough for another spread. */
+  ExactFit refinedAt(double tau) {
+    double[] point = top.point().clone();
+    point[point.length - 1] = tau;
+    CountLikelihood refined = likelihood.refinedAt(point, FINE).likelihood();
+    return new ExactFit(
+        refined,
+        new Climb.Top(top.point(), refined.at(top.point()), top.settled()),
+        covariance,
+        converged);
   }
 
   /** Of effects: with tau free where it is above 0, since at 0 the two are without covariance. */
@@ -85,6 +101,11 @@ record ExactFit(
       value += point[i] * sum[i];
     }
     return value;
+  }
+
+  /** A sum of effects with its standard error. */
+  Comparison comparison(double[] sum) {
+    return new Comparison(estimate(sum), Math.sqrt(variance(sum)));
   }
 
   /** The estimate of a sum of effects. */

@@ -9,8 +9,7 @@ import org.apache.commons.numbers.gamma.LogBeta;
 /**
  * The events of the arms of one study given their total, the multivariate non-central
  * hypergeometric distribution: P(x) proportional to the product of C(n_j, x_j) exp(x_j theta_j)
- * over all x with that total (McCullagh and Nelder, Generalized Linear Models, 2nd edition, 1989,
- * section 7.3, from memory). With two arms it is that of a fourfold table given its margins.
+ * over all x with that total (Fog, Commun Stat Simul Comput 2008;37:241). With two arms it is that of a fourfold table given its margins.
  *
  * <p>Idea: a number c added to every theta changes nothing, so it is chosen such that binomial arms
  * with log odds theta_j + c expect the total. Each arm's terms are then taken relative to its

@@ -68,10 +68,29 @@ final class Pieces {
     return new Pieces(names, studies);
   }
 
+  /** The likelihood of its studies, or of others with the same treatments. */
+  CountLikelihood likelihood(List<CountedStudy> counted) {
+    return new CountLikelihood(
+        counted.stream().map(StudyMarginal::of).toList(),
+        counted.stream().map(this::parameters).toList(),
+        parameters());
+  }
+
+  /** The place of a treatment. */
+  int place(String name) {
+    return Objects.requireNonNull(order.get(name), name);
+  }
+
+  /** Whether both treatments are there and in one piece. */
+  boolean joins(String one, String other) {
+    return order.containsKey(one)
+        && order.containsKey(other)
+        && together(place(one), place(other));
+  }
+
   private int[] places(CountedStudy study) {
     return study.treatments().stream()
-        .mapToInt(name -> Objects.requireNonNull(order.get(name), name))
-        .toArray();
+.mapToInt(this::place).toArray();
   }
 
   /** What can be reached along arrows. */
@@ -108,7 +127,7 @@ final class Pieces {
   }
 
   /** The parameter of each arm of a study. */
-  int[] parameters(CountedStudy study) {
+  private int[] parameters(CountedStudy study) {
     return Arrays.stream(places(study)).map(t -> parameter[t]).toArray();
   }
 
@@ -147,9 +166,8 @@ final class Pieces {
    *
    * <p>In each study some events of arm i could have been in arm j instead where i has an event and
    * j a patient without. The likelihood falls along every way out only if these arrows lead from
-   * each treatment of a piece to each other (the condition of Ford, Am Math Mon 1957;64(8 part
-   * 2):28, for paired comparisons, from memory; it is that no direction lies on the right side of
-   * all arrows).
+   * each treatment of a piece to each other: then no direction other than standing still goes along
+   * with all of them.
    */
   Optional<List<String>> falling() {
     List<int[]> arrows = new ArrayList<>();

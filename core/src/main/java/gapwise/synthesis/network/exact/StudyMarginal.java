@@ -14,10 +14,9 @@ import org.apache.commons.math3.linear.Array2DRowRealMatrix;
  * normal in as many dimensions as there are contrasts.
  *
  * <p>The integral over u is a Gauss-Hermite product about the study's own mode, along the main axes
- * of the curvature there (Naylor and Smith, Appl Stat 1982;31:214, from memory). Derivatives of its
+ * of the curvature there (Liu and Pierce, Biometrika 1994;81:624, in one dimension). Derivatives of its
  * logarithm are means over the same points: the slope is the mean slope, the second derivative the
- * mean second derivative and the variance of slopes (Louis, J R Stat Soc B 1982;44:226, from
- * memory).
+ * mean second derivative and the variance of slopes (Louis, J R Stat Soc B 1982;44:226).
  */
 final class StudyMarginal {
   /** Points a dimension to choose from, by the number of dimensions; products stay below 60,000. */
@@ -69,6 +68,15 @@ final class StudyMarginal {
 
   private int contrasts() {
     return counts.arms() - 1;
+  }
+
+  /** Points of the integral. */
+  int points() {
+    int points = 1;
+    for (int l = 0; l < contrasts(); l++) {
+      points *= LADDERS[contrasts() - 1][rung];
+    }
+    return points;
   }
 
   /** Whether there are more points to take. */

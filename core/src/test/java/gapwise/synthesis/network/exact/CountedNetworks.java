@@ -3,7 +3,7 @@ package gapwise.synthesis.network.exact;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 
 import gapwise.effect.ArmCounts;
-import gapwise.synthesis.network.Comparison;
+
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -50,7 +50,7 @@ final class CountedNetworks {
         .network();
   }
 
-  static Comparison comparison(ExactNetwork network, String one, String other) {
+  static ExactComparison comparison(ExactNetwork network, String one, String other) {
     return network
         .comparison(network.treatments().indexOf(one), network.treatments().indexOf(other))
         .orElseThrow();

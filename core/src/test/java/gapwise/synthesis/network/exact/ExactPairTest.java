@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import gapwise.effect.ArmCounts;
 import gapwise.synthesis.likelihood.FourfoldNormal;
 import gapwise.synthesis.likelihood.LikelihoodFit;
-import gapwise.synthesis.network.Comparison;
+
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -43,7 +43,7 @@ class ExactPairTest {
               FourfoldNormal.conditional(
                   column(rows, 0), column(rows, 1), column(rows, 2), column(rows, 3), 200));
       ExactNetwork network = network(rows, true);
-      Comparison effect = network.comparison(1, 0).orElseThrow();
+      ExactComparison effect = network.comparison(1, 0).orElseThrow();
       assertEquals(pair.estimate(), effect.estimate(), SAME);
       assertEquals(pair.standardError(), effect.standardError(), SAME);
       assertEquals(pair.tau(), network.tau().orElseThrow(), 1e-5);
