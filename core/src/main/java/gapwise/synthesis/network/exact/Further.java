@@ -99,7 +99,8 @@ final class Further {
   }
 
   private double at(PolynomialSplineFunction spline, double tau) {
-    return spline.value(Math.min(end(), asinh(tau / scale)));
+    double[] places = spline.getKnots();
+    return spline.value(Math.min(places[places.length - 1], asinh(tau / scale)));
   }
 
   private double log(double tau) {
