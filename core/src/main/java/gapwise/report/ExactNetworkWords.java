@@ -29,8 +29,7 @@ final class ExactNetworkWords {
     NetworkResult network = made.get();
     boolean spread = network.heterogeneity().tauSquared().isPresent();
     telling.say(spread ? "network.exact.fit" : "network.exact.fit-common");
-    boolean inPart =
-        warnings.stream().anyMatch(one -> one.code().equals("profile-without-limit"));
+    boolean inPart = warnings.stream().anyMatch(one -> one.code().equals("profile-without-limit"));
     telling.say(
         inPart ? "network.exact.interval-in-part" : "network.exact.interval",
         Map.of("percent", settings.percent()));

@@ -146,8 +146,7 @@ final class NetworkWords {
         Map.of("draws", settings.number("rankingDraws"), "seed", settings.number("seed")));
   }
 
-  static boolean any(
-      List<NetworkResult.Effect> effects, Predicate<NetworkResult.Effect> what) {
+  static boolean any(List<NetworkResult.Effect> effects, Predicate<NetworkResult.Effect> what) {
     return effects.stream().anyMatch(what);
   }
 }

@@ -47,8 +47,7 @@ final class ExactNetworkReport {
         ExactNetwork.of(
             data.counted(),
             plan.reference().orElse(""),
-            new ExactSettings(
-                plan.settings().estimator().isPresent(), plan.settings().level()));
+            new ExactSettings(plan.settings().estimator().isPresent(), plan.settings().level()));
     if (fitted instanceof ExactNetwork.Fitted.Not not) {
       warnings.add(Result.Warning.of(not.why()));
       return Optional.empty();
@@ -114,8 +113,7 @@ final class ExactNetworkReport {
         if (comparison.isPresent()) {
           Optional<ExactSplit> split = network.split(i, j);
           effects.add(effect(i, j, comparison.get(), split));
-          effects.add(
-              effect(j, i, comparison.get().reversed(), split.map(ExactSplit::reversed)));
+          effects.add(effect(j, i, comparison.get().reversed(), split.map(ExactSplit::reversed)));
           profiled &= comparison.get().profiled();
         }
       }
@@ -166,7 +164,8 @@ final class ExactNetworkReport {
       spread(warnings);
     }
     if (!network.converged()) {
-      warnings.add(Result.Warning.of("did-not-converge", say("analysis.exact-network-not-settled")));
+      warnings.add(
+          Result.Warning.of("did-not-converge", say("analysis.exact-network-not-settled")));
     }
     if (!profiled) {
       warnings.add(

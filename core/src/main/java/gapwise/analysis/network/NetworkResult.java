@@ -82,8 +82,8 @@ public record NetworkResult(
   /**
    * Direct less indirect.
    *
-   * @param method {@code side-splitting} where studies of several arms hold the pair, so that the two
-   *     ways share studies; {@code likelihood-ratio} with the exact likelihood
+   * @param method {@code side-splitting} where studies of several arms hold the pair, so that the
+   *     two ways share studies; {@code likelihood-ratio} with the exact likelihood
    */
   @JsonInclude(JsonInclude.Include.NON_ABSENT)
   public record Disagreement(

@@ -45,7 +45,9 @@ final class NetworkRun {
         Limit.DRAWS, plan.draws().draws(), "rankingDraws", "Some ten thousand tell enough.");
     Work.require(
         Limit.STUDIES,
-        data.studies().size() + data.counted().size(), "source", "Compare fewer studies at a time.");
+        data.studies().size() + data.counted().size(),
+        "source",
+        "Compare fewer studies at a time.");
     List<Result.Warning> warnings = new ArrayList<>(table.warnings());
     warnings.addAll(plan.unused());
     warnings.addAll(data.warnings());

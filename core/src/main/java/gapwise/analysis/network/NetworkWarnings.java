@@ -40,8 +40,7 @@ final class NetworkWarnings {
   }
 
   /** That the treatment asked for first is not there. */
-  static void reference(
-      NetworkPlan plan, List<String> treatments, List<Result.Warning> warnings) {
+  static void reference(NetworkPlan plan, List<String> treatments, List<Result.Warning> warnings) {
     plan.reference()
         .filter(reference -> !treatments.contains(reference))
         .ifPresent(

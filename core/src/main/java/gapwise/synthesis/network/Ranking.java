@@ -64,8 +64,7 @@ public final class Ranking {
     for (int other = 0; other < treatments.size(); other++) {
       if (other != treatment) {
         Comparison effect = effects.comparison(treatment, other);
-        sum +=
-            NORMAL.cumulativeProbability(sign * effect.estimate() / effect.standardError());
+        sum += NORMAL.cumulativeProbability(sign * effect.estimate() / effect.standardError());
       }
     }
     return sum / (treatments.size() - 1);

@@ -41,7 +41,9 @@ class ExactNetworkTest {
 
   @Test
   void oneComparisonIsThePairwiseModelOfTheSameName() {
-    int[][] tables = {{3, 40, 1, 38}, {0, 25, 4, 26}, {7, 60, 2, 61}, {9, 33, 2, 30}, {5, 22, 0, 21}};
+    int[][] tables = {
+      {3, 40, 1, 38}, {0, 25, 4, 26}, {7, 60, 2, 61}, {9, 33, 2, 30}, {5, 22, 0, 21}
+    };
     ArrayNode arms = Plans.rows();
     ArrayNode pairs = Plans.rows();
     for (int[] table : tables) {
@@ -58,12 +60,10 @@ class ExactNetworkTest {
           table[3]);
     }
     JsonNode pair =
-        Plans.result(
-            Plans.on(pairs, "measure", "odds-ratio", "model", "exact-likelihood"));
+        Plans.result(Plans.on(pairs, "measure", "odds-ratio", "model", "exact-likelihood"));
     JsonNode network = Plans.result(exact(arms, "reference", "frame"));
     JsonNode nail = effect(network, "nail", "frame");
-    assertEquals(
-        pair.at("/summary/estimate").asDouble(), nail.get("estimate").asDouble(), 1e-6);
+    assertEquals(pair.at("/summary/estimate").asDouble(), nail.get("estimate").asDouble(), 1e-6);
     assertEquals(
         pair.at("/summary/standardError").asDouble(), nail.get("standardError").asDouble(), 1e-6);
     assertEquals(
@@ -99,8 +99,7 @@ class ExactNetworkTest {
     JsonNode other = effect(result, "frame", "nail");
     assertEquals(one.get("estimate").asDouble(), -other.get("estimate").asDouble(), 0);
     assertEquals(one.get("lower").asDouble(), -other.get("upper").asDouble(), 0);
-    assertEquals(
-        Math.exp(one.get("lower").asDouble()), one.at("/shown/lower").asDouble(), 1e-12);
+    assertEquals(Math.exp(one.get("lower").asDouble()), one.at("/shown/lower").asDouble(), 1e-12);
     assertEquals(
         one.at("/prediction/lower").asDouble(), -other.at("/prediction/upper").asDouble(), 1e-4);
     assertTrue(
@@ -176,7 +175,9 @@ class ExactNetworkTest {
 
   @ParameterizedTest
   @CsvSource({
-    "betweenStudyVariance, dersimonian-laird", "tauSquaredInterval, q-profile", "quadraturePoints, 9"
+    "betweenStudyVariance, dersimonian-laird",
+    "tauSquaredInterval, q-profile",
+    "quadraturePoints, 9"
   })
   void settingsWithoutBearingAreTold(String field, String value) {
     ObjectNode plan = exact(small());
@@ -220,6 +221,8 @@ class ExactNetworkTest {
       }
     }
     assertEquals(
-        before.at("/fit/logLikelihood").asDouble(), after.at("/fit/logLikelihood").asDouble(), 1e-8);
+        before.at("/fit/logLikelihood").asDouble(),
+        after.at("/fit/logLikelihood").asDouble(),
+        1e-8);
   }
 }

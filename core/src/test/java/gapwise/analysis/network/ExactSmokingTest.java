@@ -55,7 +55,8 @@ class ExactSmokingTest {
       JsonNode found = effect(exact, one, "no contact");
       JsonNode near = effect(normal, one, "no contact");
       double error = near.get("standardError").asDouble();
-      // Half events draw the trial of 0 of 20 against 9 of 20, and small ones, towards no difference.
+      // Half events draw the trial of 0 of 20 against 9 of 20, and small ones, towards no
+      // difference.
       double further = found.get("estimate").asDouble() - near.get("estimate").asDouble();
       assertTrue(further > 0 && further < 0.6 * error, one + " " + further);
       assertEquals(1, found.get("standardError").asDouble() / error, 0.1);

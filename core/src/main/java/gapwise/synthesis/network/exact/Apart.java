@@ -1,7 +1,6 @@
 package gapwise.synthesis.network.exact;
 
 import gapwise.synthesis.network.ChiSquaredTest;
-import gapwise.synthesis.network.Comparison;
 import gapwise.synthesis.network.DesignByTreatment;
 import java.util.ArrayList;
 import java.util.List;

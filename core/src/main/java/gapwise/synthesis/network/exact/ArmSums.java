@@ -23,8 +23,7 @@ record ArmSums(int low, double[] mass, double[][] first, double[][][] second) {
       times[i] = x * terms[i];
       squares[i] = x * times[i];
     }
-    return new ArmSums(
-        window.low(), terms, new double[][] {times}, new double[][][] {{squares}});
+    return new ArmSums(window.low(), terms, new double[][] {times}, new double[][][] {{squares}});
   }
 
   /** One arm more. */

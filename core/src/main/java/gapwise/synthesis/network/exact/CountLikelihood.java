@@ -9,7 +9,9 @@ import java.util.List;
  * studies, which is the last number of every array here.
  */
 final class CountLikelihood {
-  /** No arm's log odds hang on a parameter: the treatment that others of its piece are set against. */
+  /**
+   * No arm's log odds hang on a parameter: the treatment that others of its piece are set against.
+   */
   static final int NONE = -1;
 
   private final List<StudyMarginal> studies;

@@ -14,7 +14,9 @@ import java.util.Optional;
  */
 record ExactFit(
     CountLikelihood likelihood, Climb.Top top, double[][] covariance, boolean converged) {
-  /** Where a search for tau above 0 starts: a spread that odds ratios of one question often have. */
+  /**
+   * Where a search for tau above 0 starts: a spread that odds ratios of one question often have.
+   */
   private static final double START = 0.4;
 
   /** Higher by less than this is no higher. */

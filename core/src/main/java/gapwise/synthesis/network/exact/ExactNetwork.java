@@ -22,8 +22,8 @@ import java.util.OptionalDouble;
  */
 public final class ExactNetwork {
   /**
-   * Limits by profile likelihood take some dozens of evaluations for each pair; with more points than
-   * this over all pairs, some ten seconds of work, those of the information take their place.
+   * Limits by profile likelihood take some dozens of evaluations for each pair; with more points
+   * than this over all pairs, some ten seconds of work, those of the information take their place.
    */
   private static final int MOST_POINTS = 60_000;
 
@@ -145,10 +145,7 @@ public final class ExactNetwork {
     if (!isSmall()) {
       return Optional.of(
           new ExactComparison(
-              effect.estimate(),
-              effect.standardError(),
-              effect.interval(settings.level()),
-              false));
+              effect.estimate(), effect.standardError(), effect.interval(settings.level()), false));
     }
     Profile profile = new Profile(fit, sum, spread);
     OptionalDouble lower = profile.limit(-1, point(), effect.standardError());
@@ -204,8 +201,7 @@ public final class ExactNetwork {
     OptionalDouble upper = profile.limit(1, point(), guess);
     if (upper.isPresent()) {
       // So far out integrals may ask for more points than at the top.
-      upper =
-          new Profile(fit.refinedAt(upper.getAsDouble()), sum, true).limit(1, point(), guess);
+      upper = new Profile(fit.refinedAt(upper.getAsDouble()), sum, true).limit(1, point(), guess);
     }
     return upper.isPresent()
         ? Optional.of(new Interval(lower * lower, upper.getAsDouble() * upper.getAsDouble()))
@@ -241,8 +237,8 @@ public final class ExactNetwork {
   }
 
   /**
-   * Direct and indirect evidence for a pair, by places from 0; empty unless studies of two arms alone
-   * hold it and there is another way, or where it takes too long.
+   * Direct and indirect evidence for a pair, by places from 0; empty unless studies of two arms
+   * alone hold it and there is another way, or where it takes too long.
    */
   public Optional<ExactSplit> split(int one, int other) {
     return isSmall() && pieces.together(one, other)

@@ -14,7 +14,6 @@ public record ExactSplit(
     Comparison direct, Comparison indirect, Comparison difference, double pValue) {
   /** The same seen from the other side. */
   public ExactSplit reversed() {
-    return new ExactSplit(
-        direct.reversed(), indirect.reversed(), difference.reversed(), pValue);
+    return new ExactSplit(direct.reversed(), indirect.reversed(), difference.reversed(), pValue);
   }
 }

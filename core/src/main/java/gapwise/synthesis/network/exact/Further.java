@@ -23,8 +23,8 @@ import org.apache.commons.math3.analysis.polynomials.PolynomialSplineFunction;
 final class Further {
   /**
    * Beyond this spread of log odds ratios, where two studies in three differ by a factor of
-   * thousands, the likelihood is taken to fall by the power of tau to which it tends, and effects and
-   * their errors to grow with tau.
+   * thousands, the likelihood is taken to fall by the power of tau to which it tends, and effects
+   * and their errors to grow with tau.
    */
   private static final double FAR = 8;
 
@@ -41,7 +41,7 @@ final class Further {
 
   private record Given(double[] point, double[][] covariance, double log) {}
 
-  private Further(ExactFit fit, int power) {
+  Further(ExactFit fit, int power) {
     this.power = power;
     double[] point = fit.top().point().clone();
     this.scale = 1 / Math.sqrt(fit.likelihood().precision(point));
@@ -103,7 +103,8 @@ final class Further {
     return spline.value(Math.min(places[places.length - 1], asinh(tau / scale)));
   }
 
-  private double log(double tau) {
+  /** The logarithm of what a tau weighs by, but for a constant. */
+  double log(double tau) {
     return at(log, tau) - power * Math.log(Math.max(1, tau / FAR));
   }
 

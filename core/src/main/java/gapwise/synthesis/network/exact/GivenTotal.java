@@ -9,7 +9,8 @@ import org.apache.commons.numbers.gamma.LogBeta;
 /**
  * The events of the arms of one study given their total, the multivariate non-central
  * hypergeometric distribution: P(x) proportional to the product of C(n_j, x_j) exp(x_j theta_j)
- * over all x with that total (Fog, Commun Stat Simul Comput 2008;37:241). With two arms it is that of a fourfold table given its margins.
+ * over all x with that total (Fog, Commun Stat Simul Comput 2008;37:241). With two arms it is that
+ * of a fourfold table given its margins.
  *
  * <p>Idea: a number c added to every theta changes nothing, so it is chosen such that binomial arms
  * with log odds theta_j + c expect the total. Each arm's terms are then taken relative to its
@@ -141,7 +142,9 @@ final class GivenTotal {
     return moments;
   }
 
-  /** What to add to the log odds for the arms to expect the total, by Newton's rule in a bracket. */
+  /**
+   * What to add to the log odds for the arms to expect the total, by Newton's rule in a bracket.
+   */
   private double shift(double[] theta) {
     double middle = Math.log(total / (all - total));
     double low = Double.POSITIVE_INFINITY;
@@ -174,7 +177,9 @@ final class GivenTotal {
     return at;
   }
 
-  /** The log likelihood of log odds, its slopes and, with the sign turned, its second derivatives. */
+  /**
+   * The log likelihood of log odds, its slopes and, with the sign turned, its second derivatives.
+   */
   static final class Moments {
     double value;
 

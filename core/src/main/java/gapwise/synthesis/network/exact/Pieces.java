@@ -83,14 +83,11 @@ final class Pieces {
 
   /** Whether both treatments are there and in one piece. */
   boolean joins(String one, String other) {
-    return order.containsKey(one)
-        && order.containsKey(other)
-        && together(place(one), place(other));
+    return order.containsKey(one) && order.containsKey(other) && together(place(one), place(other));
   }
 
   private int[] places(CountedStudy study) {
-    return study.treatments().stream()
-.mapToInt(this::place).toArray();
+    return study.treatments().stream().mapToInt(this::place).toArray();
   }
 
   /** What can be reached along arrows. */

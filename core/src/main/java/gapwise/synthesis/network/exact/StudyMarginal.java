@@ -14,16 +14,18 @@ import org.apache.commons.math3.linear.Array2DRowRealMatrix;
  * normal in as many dimensions as there are contrasts.
  *
  * <p>The integral over u is a Gauss-Hermite product about the study's own mode, along the main axes
- * of the curvature there (Liu and Pierce, Biometrika 1994;81:624, in one dimension). Derivatives of its
- * logarithm are means over the same points: the slope is the mean slope, the second derivative the
- * mean second derivative and the variance of slopes (Louis, J R Stat Soc B 1982;44:226).
+ * of the curvature there (Liu and Pierce, Biometrika 1994;81:624, in one dimension). Derivatives of
+ * its logarithm are means over the same points: the slope is the mean slope, the second derivative
+ * the mean second derivative and the variance of slopes (Louis, J R Stat Soc B 1982;44:226).
  */
 final class StudyMarginal {
   /** Points a dimension to choose from, by the number of dimensions; products stay below 60,000. */
   private static final int[][] LADDERS = {
-    {15, 25, 41, 67, 111, 185}, {7, 11, 17, 27, 43, 69}, {5, 9, 13, 19, 27, 37}, {5, 7, 9, 13}, {
-      3, 5, 7, 9
-    }
+    {15, 25, 41, 67, 111, 185},
+    {7, 11, 17, 27, 43, 69},
+    {5, 9, 13, 19, 27, 37},
+    {5, 7, 9, 13},
+    {3, 5, 7, 9}
   };
 
   /** Most contrasts of a study that can be integrated over. */
@@ -171,8 +173,7 @@ final class StudyMarginal {
       double[] mode = mode();
       Moments there = moments(mode);
       double top = there.value - square(mode) / 2;
-      SymmetricMatrix apart =
-          SymmetricMatrix.of(new Array2DRowRealMatrix(curvature(there), false));
+      SymmetricMatrix apart = SymmetricMatrix.of(new Array2DRowRealMatrix(curvature(there), false));
       double[][] axes = new double[m][m];
       double logVolume = 0;
       for (int l = 0; l < m; l++) {

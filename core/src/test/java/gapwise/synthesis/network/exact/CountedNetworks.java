@@ -3,7 +3,6 @@ package gapwise.synthesis.network.exact;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 
 import gapwise.effect.ArmCounts;
-
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -87,9 +87,7 @@ class ExactNetworkTest {
             .map(
                 study ->
                     new CountedStudy(
-                        study.label(),
-                        reversed(study.treatments()),
-                        reversed(study.arms())))
+                        study.label(), reversed(study.treatments()), reversed(study.arms())))
             .toList();
     ExactNetwork other = network(turned, true);
     assertEquals(TEN.logLikelihood(), other.logLikelihood(), 1e-9);

@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import gapwise.effect.ArmCounts;
 import gapwise.synthesis.likelihood.FourfoldNormal;
 import gapwise.synthesis.likelihood.LikelihoodFit;
-
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -18,8 +17,14 @@ class ExactPairTest {
 
   /** Rows of events and patients with the treatment, then against. Invented. */
   private static final double[][] APART = {
-    {3, 40, 1, 38}, {0, 25, 4, 26}, {7, 60, 2, 61}, {1, 12, 1, 14}, {9, 33, 2, 30}, {0, 18, 0, 20},
-    {2, 51, 6, 48}, {5, 22, 0, 21}
+    {3, 40, 1, 38},
+    {0, 25, 4, 26},
+    {7, 60, 2, 61},
+    {1, 12, 1, 14},
+    {9, 33, 2, 30},
+    {0, 18, 0, 20},
+    {2, 51, 6, 48},
+    {5, 22, 0, 21}
   };
 
   private static final double[][] ALIKE = {
