@@ -64,7 +64,8 @@ public final class ModelWords {
       words.add(
           say("answer.model-scale", Map.of("scale", Measures.scaleLabel(scale).orElse(scale))));
     }
-    String estimator = plan.path("betweenStudyVariance").asText();
+    String estimator =
+        ExactModels.isNetwork(plan) ? "" : plan.path("betweenStudyVariance").asText();
     if (!estimator.isEmpty()) {
       words.add(say("answer.model-variance", Map.of("estimator", estimator(estimator))));
     }

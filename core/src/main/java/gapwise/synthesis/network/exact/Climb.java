@@ -18,6 +18,12 @@ final class Climb {
   /** No single step goes farther on the log scale, since far away nothing is known. */
   private static final double FARTHEST_STEP = 2;
 
+  /**
+   * Spreads of log odds ratios beyond this, where two studies in three differ by a factor of
+   * thousands, are not looked at: integrals over so wide a spread may go wrong.
+   */
+  static final double WIDEST = 8;
+
   private final CountLikelihood likelihood;
 
   Climb(CountLikelihood likelihood) {
@@ -38,6 +44,11 @@ final class Climb {
 
     double tau() {
       return point[point.length - 1];
+    }
+
+    /** Whether the spread would rather be wider than any that is looked at. */
+    boolean isTooWide() {
+      return tau() >= WIDEST;
     }
   }
 
@@ -120,7 +131,7 @@ final class Climb {
       moved[i] += share * move[i];
     }
     int tau = moved.length - 1;
-    moved[tau] = Math.abs(moved[tau]);
+    moved[tau] = Math.min(WIDEST, Math.abs(moved[tau]));
     return moved;
   }
 

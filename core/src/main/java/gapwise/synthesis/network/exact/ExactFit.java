@@ -43,7 +43,7 @@ record ExactFit(
     }
     CountLikelihood last = used;
     Climb.Top found = top;
-    boolean settled = fine && top.settled();
+    boolean settled = fine && top.settled() && !top.isTooWide();
     return covariance(top).map(one -> new ExactFit(last, found, one, settled));
   }
 

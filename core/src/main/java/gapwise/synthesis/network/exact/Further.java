@@ -22,11 +22,10 @@ import org.apache.commons.math3.analysis.polynomials.PolynomialSplineFunction;
  */
 final class Further {
   /**
-   * Beyond this spread of log odds ratios, where two studies in three differ by a factor of
-   * thousands, the likelihood is taken to fall by the power of tau to which it tends, and effects
-   * and their errors to grow with tau.
+   * Beyond this spread the likelihood is taken to fall by the power of tau to which it tends, and
+   * effects and their errors to grow with tau.
    */
-  private static final double FAR = 8;
+  private static final double FAR = Climb.WIDEST;
 
   /** Values of tau that the network is fitted at, 0 not counted. */
   private static final int FITS = 24;

@@ -72,8 +72,8 @@ final class Profile {
     return along;
   }
 
-  /** The signed distance from the top in normal deviates, and how steeply it grows. */
-  private record At(double root, double rise) {}
+  /** The distance from the top in normal deviates, how steeply it grows, whether it can be known. */
+  private record At(double root, double rise, boolean known) {}
 
   private At at(double value) {
     Work.check();
@@ -97,7 +97,7 @@ final class Profile {
     }
     double root = Math.sqrt(Math.max(0, 2 * (fit.top().value() - best.value())));
     double slope = Math.signum(way) * best.local().slopes[solved] / sum[solved];
-    return new At(root, -slope / root);
+    return new At(root, -slope / root, solved == tau || !best.isTooWide());
   }
 
   /** How far the profile at a value lies below the top, in normal deviates. */
@@ -115,11 +115,15 @@ final class Profile {
   OptionalDouble limit(int way, double point, double error) {
     double best = fit.estimate(sum);
     double near = 0;
-    double far = FARTHEST;
-    double distance = Math.min(point * error, FARTHEST);
+    double farthest = solved == sum.length - 1 ? Climb.WIDEST - best : FARTHEST;
+    double far = farthest;
+    double distance = Math.min(point * error, farthest);
     for (int step = 0; step < MOST_STEPS; step++) {
       At now = at(best + way * distance);
       double missing = point - now.root();
+      if (!now.known()) {
+        return OptionalDouble.empty();
+      }
       if (Math.abs(missing) < SETTLED) {
         return OptionalDouble.of(best + way * distance);
       }
@@ -128,12 +132,12 @@ final class Profile {
       } else {
         far = distance;
       }
-      if (near >= FARTHEST) {
+      if (near >= farthest) {
         return OptionalDouble.empty();
       }
       double next = distance + missing / now.rise();
       if (!(next > near && next < Math.min(far, 3 * distance))) {
-        next = far < FARTHEST ? (near + far) / 2 : Math.min(FARTHEST, 2 * distance);
+        next = far < farthest ? (near + far) / 2 : Math.min(farthest, 2 * distance);
       }
       distance = next;
     }

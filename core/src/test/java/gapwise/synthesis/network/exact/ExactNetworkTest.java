@@ -138,6 +138,16 @@ class ExactNetworkTest {
     assertTrue(comparison(network(sided, false), "b", "a").standardError() > 0);
   }
 
+  /** What values of tau weigh by, up to where the script's grid is fine enough. */
+  @ParameterizedTest
+  @CsvSource({"1.5, -23.652725", "3, -23.623515"})
+  void aSpreadWeighsByItsLikelihoodWithTheEffectsIntegratedOut(double tau, double log) {
+    List<CountedStudy> ten = studies(CountedNetworks.INVENTED);
+    ExactFit fit = ExactFit.of(Pieces.of(ten, "").likelihood(ten), true).orElseThrow();
+    // Splines through fits at some twenty values are good to 1e-3 and better.
+    assertEquals(log, new Further(fit, 6).log(tau), 1e-3);
+  }
+
   @Test
   void aFurtherStudyIsLessSureThanTheMean() {
     NetworkPredictions further = TEN.predictions().orElseThrow();
