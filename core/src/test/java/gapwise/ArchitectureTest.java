@@ -307,7 +307,14 @@ class ArchitectureTest {
                   "synthesis.network",
                   Set.of(
                       "synthesis.heterogeneity",
-                      "synthesis.bayes",
+                      "effect",
+                      "numeric",
+                      "problem")),
+              Map.entry(
+                  "synthesis.network.exact",
+                  Set.of(
+                      "synthesis.network",
+                      "synthesis.heterogeneity",
                       "effect",
                       "numeric",
                       "problem")),
@@ -464,7 +471,8 @@ class ArchitectureTest {
                       "analysis.pooling",
                       "effect.arms",
                       "synthesis.heterogeneity",
-                      "synthesis.network")),
+                      "synthesis.network",
+                      "synthesis.network.exact")),
               Map.entry(
                   "analysis.synthesis",
                   task(

@@ -4,6 +4,7 @@ import static gapwise.sentence.Sentences.say;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.analysis.pooling.ExactModels;
 import gapwise.effect.Measures;
 import gapwise.figure.value.Quantity;
 import gapwise.synthesis.heterogeneity.TauSquaredEstimator;
@@ -55,13 +56,16 @@ public final class ModelWords {
     words.add(
         bayesian && plan.path("likelihood").asText().equals("exact")
             ? say("answer.model-exact-bayesian")
-            : MODELS.getOrDefault(model, model));
+            : ExactModels.isNetwork(plan)
+                ? say("answer.model-exact-network")
+                : MODELS.getOrDefault(model, model));
     if (plan.has("scale")) {
       String scale = plan.get("scale").asText();
       words.add(
           say("answer.model-scale", Map.of("scale", Measures.scaleLabel(scale).orElse(scale))));
     }
-    String estimator = plan.path("betweenStudyVariance").asText();
+    String estimator =
+        ExactModels.isNetwork(plan) ? "" : plan.path("betweenStudyVariance").asText();
     if (!estimator.isEmpty()) {
       words.add(say("answer.model-variance", Map.of("estimator", estimator(estimator))));
     }

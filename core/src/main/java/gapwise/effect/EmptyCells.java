@@ -22,7 +22,7 @@ public record EmptyCells(double amount, Tables tables, UninformativeStudies unin
   }
 
   /** The same rule for studies that say nothing, with nothing added to any. */
-  EmptyCells withoutAdding() {
+  public EmptyCells withoutAdding() {
     return new EmptyCells(amount, Tables.NONE, uninformative);
   }
 

@@ -59,6 +59,24 @@ public final class CholeskyFactor {
     return proper;
   }
 
+  /** The logarithm of the determinant. */
+  public double logDeterminant() {
+    double sum = 0;
+    for (int i = 0; i < lower.length; i++) {
+      sum += 2 * Math.log(lower[i][i]);
+    }
+    return sum;
+  }
+
+  /** The lower triangle times some numbers: independent normal values to those of this covariance. */
+  public double[] times(double[] right) {
+    double[] product = new double[lower.length];
+    for (int i = 0; i < product.length; i++) {
+      product[i] = dot(lower[i], right, i + 1);
+    }
+    return product;
+  }
+
   /** What the matrix takes to these numbers, one a row. */
   public double[] solve(double[] right) {
     int n = lower.length;

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import gapwise.analysis.network.NetworkAnswer;
 import gapwise.analysis.network.NetworkRegressionResult;
 import gapwise.analysis.network.NetworkResult;
+import gapwise.analysis.pooling.ExactModels;
 import gapwise.analysis.result.Result;
 import java.util.List;
 import java.util.Map;
@@ -18,14 +19,21 @@ final class NetworkWords {
   private final Telling telling;
   private final Settings settings;
   private final Optional<NetworkResult> made;
+  private final List<Result.Warning> warnings;
 
   NetworkWords(Telling telling, Settings settings, Result result) {
     this.telling = telling;
     this.settings = settings;
+    this.warnings = result.warnings();
     this.made = result.part(NetworkAnswer.class).flatMap(NetworkAnswer::network);
   }
 
   void tell() {
+    if (ExactModels.isNetwork(settings.plan())) {
+      new ExactNetworkWords(telling, settings, warnings).tell(made);
+      made.ifPresent(this::ranking);
+      return;
+    }
     telling.say("network." + settings.word("networkEffects"));
     if (settings.is("networkEffects", "random")) {
       String word = settings.word("betweenStudyVariance");
@@ -47,12 +55,17 @@ final class NetworkWords {
     }
   }
 
-  private void told(NetworkResult network) {
+  /** How many treatments there are, and how they hang together. */
+  static void shape(Telling telling, NetworkResult network) {
     telling.say("network.counts", Map.of("treatments", network.treatments().size()));
     if (network.pieces().size() > 1) {
       telling.say("network.pieces", Map.of("pieces", network.pieces().size()));
     }
     telling.say("network.reference", Map.of("reference", network.reference()));
+  }
+
+  private void told(NetworkResult network) {
+    shape(telling, network);
     boolean random = settings.is("networkEffects", "random");
     if (network.heterogeneity().tauSquaredLower().isPresent() && random) {
       telling.say("tau-interval." + settings.word("tauSquaredInterval"));
@@ -75,7 +88,9 @@ final class NetworkWords {
     if (any(effects, one -> one.contributions().isPresent())) {
       telling.say("network.contributions");
     }
-    telling.say("network.designs");
+    if (network.inconsistency().isPresent()) {
+      telling.say("network.designs");
+    }
     if (network.designByTreatment().isPresent()) {
       telling.say("network.interaction");
     }
@@ -131,8 +146,7 @@ final class NetworkWords {
         Map.of("draws", settings.number("rankingDraws"), "seed", settings.number("seed")));
   }
 
-  private static boolean any(
-      List<NetworkResult.Effect> effects, Predicate<NetworkResult.Effect> what) {
+  static boolean any(List<NetworkResult.Effect> effects, Predicate<NetworkResult.Effect> what) {
     return effects.stream().anyMatch(what);
   }
 }

@@ -7,6 +7,7 @@ import gapwise.analysis.result.Result;
 import gapwise.analysis.rows.Columns;
 import gapwise.analysis.rows.DataTable;
 import gapwise.analysis.rows.ReportedRow;
+import gapwise.effect.ArmCounts;
 import gapwise.effect.Measure;
 import gapwise.effect.StudyData;
 import gapwise.effect.arms.MultiArmEffect;
@@ -15,6 +16,7 @@ import gapwise.problem.Problem;
 import gapwise.problem.Problems;
 import gapwise.problem.WrongInputException;
 import gapwise.synthesis.network.NetworkStudy;
+import gapwise.synthesis.network.exact.CountedStudy;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -41,6 +43,7 @@ final class ArmStudies<D extends StudyData> {
   private final List<D> read = new ArrayList<>();
   private final Map<String, List<Arm<D>>> studies = new LinkedHashMap<>();
   private final List<NetworkStudy> entering = new ArrayList<>();
+  private final List<CountedStudy> counted = new ArrayList<>();
   private final Map<String, Double> participants = new HashMap<>();
   private final Map<Integer, Result.Study> rows = new HashMap<>();
 
@@ -84,7 +87,14 @@ final class ArmStudies<D extends StudyData> {
         });
     enter(usable);
     return new NetworkData(
-        named, entering, entries(columns), participants, data(columns), measure.shown(), warnings);
+        named,
+        entering,
+        counted,
+        entries(columns),
+        participants,
+        data(columns),
+        measure.shown(),
+        warnings);
   }
 
   private void readRow(Columns columns, DataTable.Row row) {
@@ -152,7 +162,8 @@ final class ArmStudies<D extends StudyData> {
     int at = 0;
     for (Map.Entry<String, List<Arm<D>>> study : usable.entrySet()) {
       MultiArmEffect effect = effects.get(at++);
-      if (effect.leftOut().isPresent()) {
+      boolean counts = plan.exact() && count(study.getKey(), study.getValue());
+      if (effect.leftOut().isPresent() && !counts) {
         warnings.add(StudyWarnings.leftOut(effect.leftOut().get(), study.getKey()));
       } else {
         enter(study.getKey(), study.getValue(), effect);
@@ -161,27 +172,43 @@ final class ArmStudies<D extends StudyData> {
     StudyWarnings.cellsAdded(
             effects.stream().filter(MultiArmEffect::cellsAdded).count(), effects.size())
         .ifPresent(warnings::add);
-    if (entering.isEmpty()) {
+    if (plan.exact() ? counted.isEmpty() : entering.isEmpty()) {
       warnings.add(
           StudyWarnings.nothingLeft(
               effects.stream().flatMap(effect -> effect.leftOut().stream()).toList()));
     }
   }
 
-  private void enter(String label, List<Arm<D>> arms, MultiArmEffect effect) {
-    entering.add(
-        new NetworkStudy(
+  /** Takes a study by its counts; whether it says anything. */
+  private boolean count(String label, List<Arm<D>> arms) {
+    CountedStudy study =
+        new CountedStudy(
             label,
             arms.stream().map(Arm::treatment).toList(),
-            effect.effects(),
-            effect.covariance()));
+            arms.stream().map(arm -> (ArmCounts) arm.data()).toList());
+    if (study.tells()) {
+      counted.add(study);
+    }
+    return study.tells();
+  }
+
+  private void enter(String label, List<Arm<D>> arms, MultiArmEffect effect) {
+    boolean known = effect.leftOut().isEmpty();
+    if (known) {
+      entering.add(
+          new NetworkStudy(
+              label,
+              arms.stream().map(Arm::treatment).toList(),
+              effect.effects(),
+              effect.covariance()));
+    }
     for (int i = 0; i < arms.size(); i++) {
       Arm<D> arm = arms.get(i);
       if (measure.fromMedian(arm.data())) {
         warnings.add(StudyWarnings.fromMedian(label + ", " + arm.treatment()));
       }
       arm.data().participants().ifPresent(n -> participants.merge(arm.treatment(), n, Double::sum));
-      if (i > 0) {
+      if (i > 0 && known) {
         rows.put(
             arm.row().number(),
             NetworkRow.of(

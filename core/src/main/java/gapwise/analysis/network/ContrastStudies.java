@@ -77,7 +77,7 @@ final class ContrastStudies {
             OptionalDouble.empty(),
             OptionalDouble.empty(),
             table.sha256());
-    return new NetworkData(named, entering, rows, Map.of(), data, back(), warnings);
+    return new NetworkData(named, entering, List.of(), rows, Map.of(), data, back(), warnings);
   }
 
   private BackTransform back() {

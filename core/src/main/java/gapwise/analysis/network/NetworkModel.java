@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.analysis.plan.Filling;
 import gapwise.analysis.plan.PlanHead;
+import gapwise.analysis.pooling.ExactModels;
 import gapwise.analysis.result.Result;
 import gapwise.effect.MeasureOptions;
 import gapwise.effect.Measures;
@@ -39,8 +40,10 @@ public final class NetworkModel {
   public static void fill(Filling plan) {
     plan.text("networkEffects", "random");
     if (plan.is("networkEffects", "random")) {
-      plan.text("betweenStudyVariance", "restricted-maximum-likelihood");
       plan.text("predictionInterval", UNKNOWN_SPREAD);
+    }
+    if (plan.is("networkEffects", "random") && !ExactModels.isNetwork(plan.full())) {
+      plan.text("betweenStudyVariance", "restricted-maximum-likelihood");
       plan.text("tauSquaredInterval", "q-profile");
     }
     plan.full().put("rankingDraws", plan.given().path("rankingDraws").asInt(USUAL_DRAWS));
@@ -56,12 +59,14 @@ public final class NetworkModel {
   public static NetworkPlan read(
       ObjectNode full, MeasureOptions options, List<Result.Warning> unused) {
     PlanHead head = PlanHead.of(full);
+    boolean exact = ExactModels.isNetwork(full);
     boolean contrasts = head.measure().equals(NetworkRules.CONTRASTS);
     return new NetworkPlan(
         head,
         MultiArmMeasures.named(head.measure(), options),
         contrasts ? Optional.of(Measures.reported(options)) : Optional.empty(),
-        settings(full),
+        settings(full, exact),
+        exact,
         Optional.ofNullable(full.get("reference")).map(JsonNode::asText),
         Optional.ofNullable(full.get("better")).map(better -> better.asText().equals("higher")),
         new RankDraws(full.get("seed").asLong(), full.get("rankingDraws").asInt()),
@@ -69,12 +74,13 @@ public final class NetworkModel {
         unused);
   }
 
-  private static NetworkSettings settings(ObjectNode full) {
+  private static NetworkSettings settings(ObjectNode full, boolean exact) {
     boolean common = full.get("networkEffects").asText().equals("common");
     return new NetworkSettings(
         common
             ? Optional.empty()
-            : TauSquaredEstimators.named(full.get("betweenStudyVariance").asText()),
+            : TauSquaredEstimators.named(
+                exact ? "maximum-likelihood" : full.get("betweenStudyVariance").asText()),
         full.path("predictionInterval").asText(UNKNOWN_SPREAD).equals(UNKNOWN_SPREAD)
             ? NetworkPredictions.Spread.UNKNOWN
             : NetworkPredictions.Spread.T_K_MINUS_2,

@@ -17,6 +17,7 @@ import java.util.Optional;
  *
  * @param arms how rows of arms become effects; empty if rows are contrasts
  * @param contrasts how rows of contrasts are read; empty if rows are arms
+ * @param exact whether counts are taken by their own likelihood, nothing added to empty cells
  * @param reference the treatment others are set against; empty for the first by alphabet
  * @param higherIsBetter for the ranking; without it there is none
  * @param moderator a number of studies along which comparisons change, if asked for
@@ -27,6 +28,7 @@ public record NetworkPlan(
     Optional<MultiArmMeasure<?>> arms,
     Optional<Measure<GivenEffect>> contrasts,
     NetworkSettings settings,
+    boolean exact,
     Optional<String> reference,
     Optional<Boolean> higherIsBetter,
     RankDraws draws,

@@ -7,10 +7,12 @@ import gapwise.synthesis.heterogeneity.TauSquared;
 import gapwise.synthesis.network.ChiSquaredTest;
 import gapwise.synthesis.network.Comparison;
 import gapwise.synthesis.network.Contribution;
+import gapwise.synthesis.network.DesignByTreatment;
 import gapwise.synthesis.network.Network;
 import gapwise.synthesis.network.NetworkHeterogeneity;
 import gapwise.synthesis.network.NetworkPredictions;
 import gapwise.synthesis.network.NetworkStudy;
+import gapwise.synthesis.network.Ranked;
 import gapwise.synthesis.network.Split;
 import java.util.ArrayList;
 import java.util.List;
@@ -28,25 +30,23 @@ record NetworkReport(
 
   NetworkResult result() {
     List<String> treatments = network.treatments();
+    NetworkShape shape =
+        new NetworkShape(
+            treatments,
+            data.studies().stream().map(NetworkStudy::treatments).toList(),
+            data.participants());
     return new NetworkResult(
         treatments,
         treatments.get(0),
         network.pieces(),
         effects(),
         heterogeneity(network.heterogeneity()),
-        new NetworkResult.Parted(
-            test(network.heterogeneity().q()),
-            test(network.qHeterogeneity()),
-            test(network.qInconsistency())),
-        network
-            .designByTreatment()
-            .map(
-                all ->
-                    new NetworkResult.Interactions(
-                        all.test().q(),
-                        all.test().degreesOfFreedom(),
-                        all.test().pValue().orElseThrow(),
-                        all.tauSquared())),
+        Optional.of(
+            new NetworkResult.Parted(
+                test(network.heterogeneity().q()),
+                test(network.qHeterogeneity()),
+                test(network.qInconsistency()))),
+        network.designByTreatment().map(NetworkReport::interactions),
         network.designs().stream()
             .map(
                 one ->
@@ -54,8 +54,8 @@ record NetworkReport(
                         one.design(), one.test().q(), one.test().degreesOfFreedom()))
             .toList(),
         ranking(),
-        nodes(),
-        comparisons(),
+        shape.nodes(),
+        shape.comparisons(),
         regression);
   }
 
@@ -108,7 +108,7 @@ record NetworkReport(
         all.lower(),
         all.upper(),
         all.shown(),
-        predictions.map(further -> prediction(further.of(one, other))),
+        predictions.map(further -> prediction(further.of(one, other), data.shown())),
         split.map(Split::direct).map(this::part),
         split.map(Split::indirect).map(this::part),
         split
@@ -123,8 +123,15 @@ record NetworkReport(
         network.contributions(one, other).map(NetworkReport::contributions));
   }
 
-  private NetworkResult.Predicted prediction(Interval interval) {
-    BackTransform back = data.shown();
+  static NetworkResult.Interactions interactions(DesignByTreatment all) {
+    return new NetworkResult.Interactions(
+        all.test().q(),
+        all.test().degreesOfFreedom(),
+        all.test().pValue().orElseThrow(),
+        all.tauSquared());
+  }
+
+  static NetworkResult.Predicted prediction(Interval interval, BackTransform back) {
     return new NetworkResult.Predicted(
         interval.lower(),
         interval.upper(),
@@ -140,8 +147,11 @@ record NetworkReport(
   }
 
   private NetworkResult.Part part(Comparison comparison) {
-    Interval interval = comparison.interval(plan.settings().level());
-    BackTransform back = data.shown();
+    return part(comparison, plan.settings().level(), data.shown());
+  }
+
+  static NetworkResult.Part part(Comparison comparison, double level, BackTransform back) {
+    Interval interval = comparison.interval(level);
     return new NetworkResult.Part(
         comparison.estimate(),
         comparison.standardError(),
@@ -183,54 +193,20 @@ record NetworkReport(
   private Optional<List<NetworkResult.Ranking>> ranking() {
     return plan.higherIsBetter()
         .flatMap(higher -> network.ranking(higher, plan.draws()))
-        .map(
-            all ->
-                all.stream()
-                    .map(
-                        one ->
-                            new NetworkResult.Ranking(
-                                one.treatment(),
-                                one.meanRank(),
-                                one.rankLower(),
-                                one.rankUpper(),
-                                one.rankProbabilities(),
-                                one.pScore()))
-                    .toList());
+        .map(NetworkReport::ranking);
   }
 
-  private List<NetworkResult.Node> nodes() {
-    return network.treatments().stream()
+  static List<NetworkResult.Ranking> ranking(List<Ranked> all) {
+    return all.stream()
         .map(
-            treatment ->
-                new NetworkResult.Node(
-                    treatment,
-                    (int)
-                        data.studies().stream()
-                            .filter(study -> study.treatments().contains(treatment))
-                            .count(),
-                    number(Optional.ofNullable(data.participants().get(treatment)))))
+            one ->
+                new NetworkResult.Ranking(
+                    one.treatment(),
+                    one.meanRank(),
+                    one.rankLower(),
+                    one.rankUpper(),
+                    one.rankProbabilities(),
+                    one.pScore()))
         .toList();
-  }
-
-  private List<NetworkResult.Edge> comparisons() {
-    List<String> treatments = network.treatments();
-    List<NetworkResult.Edge> edges = new ArrayList<>();
-    int[][] studies = new int[treatments.size()][treatments.size()];
-    for (NetworkStudy study : data.studies()) {
-      List<Integer> places = study.treatments().stream().map(treatments::indexOf).sorted().toList();
-      for (int i = 0; i < places.size(); i++) {
-        for (int j = i + 1; j < places.size(); j++) {
-          studies[places.get(i)][places.get(j)]++;
-        }
-      }
-    }
-    for (int i = 0; i < treatments.size(); i++) {
-      for (int j = i + 1; j < treatments.size(); j++) {
-        if (studies[i][j] > 0) {
-          edges.add(new NetworkResult.Edge(treatments.get(i), treatments.get(j), studies[i][j]));
-        }
-      }
-    }
-    return edges;
   }
 }

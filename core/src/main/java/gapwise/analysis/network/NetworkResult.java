@@ -12,9 +12,10 @@ import java.util.OptionalDouble;
  * @param treatments the reference first, then by alphabet
  * @param pieces the treatments of each connected piece
  * @param effects every ordered pair of one piece, treatment less against
- * @param inconsistency differences between studies, by common effect
- * @param designByTreatment the latter with allowance for differences between studies
- * @param designs those of two studies or more
+ * @param inconsistency differences between studies, by common effect; empty with the exact
+ *     likelihood, which has no Q
+ * @param designByTreatment those between designs with allowance for differences between studies
+ * @param designs those of two studies or more with their Q; none with the exact likelihood
  * @param ranking empty for a network in pieces
  * @param nodes what each treatment rests on
  * @param comparisons how many studies hold each pair
@@ -27,7 +28,7 @@ public record NetworkResult(
     List<List<String>> pieces,
     List<Effect> effects,
     Result.Heterogeneity heterogeneity,
-    Parted inconsistency,
+    Optional<Parted> inconsistency,
     Optional<Interactions> designByTreatment,
     List<Design> designs,
     Optional<List<Ranking>> ranking,
@@ -81,7 +82,8 @@ public record NetworkResult(
   /**
    * Direct less indirect.
    *
-   * @param method where studies of several arms hold the pair, so that the two ways share studies
+   * @param method {@code side-splitting} where studies of several arms hold the pair, so that the
+   *     two ways share studies; {@code likelihood-ratio} with the exact likelihood
    */
   @JsonInclude(JsonInclude.Include.NON_ABSENT)
   public record Disagreement(

@@ -1,6 +1,7 @@
 package gapwise.analysis.network;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.analysis.pooling.ExactModels;
 import gapwise.effect.arms.MultiArmMeasures;
 import gapwise.problem.Problems;
 import java.util.List;
@@ -33,8 +34,9 @@ public final class NetworkRules {
               + CONTRASTS
               + "' for rows that are contrasts");
     }
+    likelihood(plan, problems);
     String estimator = plan.path("betweenStudyVariance").asText(ESTIMATORS.get(0));
-    if (!ESTIMATORS.contains(estimator)) {
+    if (!ESTIMATORS.contains(estimator) && !ExactModels.isNetwork(plan)) {
       problems.add(
           "betweenStudyVariance",
           "estimator-not-for-model",
@@ -51,6 +53,52 @@ public final class NetworkRules {
     }
     if (plan.path("smallStudyEffects").size() > 0) {
       notForNetwork("smallStudyEffects", problems);
+    }
+  }
+
+  private static void likelihood(ObjectNode plan, Problems problems) {
+    if (!plan.has("likelihood")) {
+      return;
+    }
+    if (!ExactModels.isNetwork(plan)) {
+      problems.add(
+          "likelihood",
+          "model-not-for-measure",
+          "'"
+              + plan.get("likelihood").asText()
+              + "' is not made for a network, which has 'conditional' for odds ratios of arms; leave"
+              + " it out for effects with normal errors");
+      return;
+    }
+    if (!plan.get("measure").asText().equals("odds-ratio")) {
+      problems.add(
+          "likelihood",
+          "model-not-for-measure",
+          "the exact likelihood of a network is for the measure 'odds-ratio' with rows that are arms;"
+              + " found '"
+              + plan.get("measure").asText()
+              + "', leave 'likelihood' out");
+    }
+    if (plan.path("uninformativeStudies").asText().equals("keep")) {
+      problems.add(
+          "uninformativeStudies",
+          "part-not-for-model",
+          "the likelihood of a study without an event, or with nothing else, is the same whatever the"
+              + " odds ratios, so there is nothing to keep; leave it out");
+    }
+    if (plan.path("predictionInterval").asText().equals("t-k-minus-2")) {
+      problems.add(
+          "predictionInterval",
+          "interval-not-for-model",
+          "'t-k-minus-2' rests on the degrees of freedom of Q, which an exact likelihood does not"
+              + " have; take 'unknown-spread'");
+    }
+    if (plan.has("moderators")) {
+      problems.add(
+          "moderators",
+          "part-not-for-model",
+          "the exact likelihood of a network has no slope along a number of studies; leave"
+              + " 'likelihood' out, or the moderators");
     }
   }
 

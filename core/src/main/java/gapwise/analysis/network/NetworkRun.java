@@ -44,7 +44,10 @@ final class NetworkRun {
     Work.require(
         Limit.DRAWS, plan.draws().draws(), "rankingDraws", "Some ten thousand tell enough.");
     Work.require(
-        Limit.STUDIES, data.studies().size(), "source", "Compare fewer studies at a time.");
+        Limit.STUDIES,
+        data.studies().size() + data.counted().size(),
+        "source",
+        "Compare fewer studies at a time.");
     List<Result.Warning> warnings = new ArrayList<>(table.warnings());
     warnings.addAll(plan.unused());
     warnings.addAll(data.warnings());
@@ -68,8 +71,12 @@ final class NetworkRun {
   }
 
   private Result run() {
-    if (data.studies().isEmpty()) {
+    if (plan.exact() ? data.counted().isEmpty() : data.studies().isEmpty()) {
       return told(Optional.empty(), Optional.empty());
+    }
+    if (plan.exact()) {
+      Optional<ExactNetworkReport> exact = ExactNetworkReport.of(plan, data, warnings);
+      return told(exact.map(ExactNetworkReport::fit), exact.map(ExactNetworkReport::result));
     }
     Network.Fitted fitted =
         Network.of(data.studies(), plan.reference().orElse(""), plan.settings());

@@ -23,18 +23,8 @@ final class NetworkWarnings {
 
   static void add(
       NetworkPlan plan, NetworkData data, Network network, List<Result.Warning> warnings) {
-    plan.reference()
-        .filter(reference -> !network.treatments().contains(reference))
-        .ifPresent(
-            reference ->
-                warnings.add(
-                    Result.Warning.of(
-                        "reference-left-out",
-                        say(
-                            "analysis.reference-left-out",
-                            Map.of(
-                                "reference", reference, "instead", network.treatments().get(0))))));
-    connection(network, warnings);
+    reference(plan, network.treatments(), warnings);
+    connection(network.pieces(), warnings);
     contradiction(network, warnings);
     if (data.studies().size() == 1) {
       warnings.add(Result.Warning.of("single-study", say("analysis.network-of-one-study")));
@@ -46,9 +36,28 @@ final class NetworkWarnings {
         && network.qInconsistency().degreesOfFreedom() == 0) {
       warnings.add(Result.Warning.of("no-closed-loop", say("analysis.no-closed-loop")));
     }
+    ranks(plan, network.pieces(), warnings);
+  }
+
+  /** That the treatment asked for first is not there. */
+  static void reference(NetworkPlan plan, List<String> treatments, List<Result.Warning> warnings) {
+    plan.reference()
+        .filter(reference -> !treatments.contains(reference))
+        .ifPresent(
+            reference ->
+                warnings.add(
+                    Result.Warning.of(
+                        "reference-left-out",
+                        say(
+                            "analysis.reference-left-out",
+                            Map.of("reference", reference, "instead", treatments.get(0))))));
+  }
+
+  /** What to keep in mind of ranks, or why there are none. */
+  static void ranks(NetworkPlan plan, List<List<String>> pieces, List<Result.Warning> warnings) {
     if (plan.higherIsBetter().isEmpty()) {
       warnings.add(Result.Warning.of("no-ranking", say("analysis.better-not-given")));
-    } else if (network.pieces().size() == 1) {
+    } else if (pieces.size() == 1) {
       warnings.add(Result.Warning.of("ranks-hide-size-and-certainty", say("analysis.ranks-hide")));
     }
   }
@@ -57,7 +66,11 @@ final class NetworkWarnings {
     double byCommonEffect = network.qInconsistency().pValue().orElse(1);
     double byRandomEffects =
         network.designByTreatment().map(all -> all.test().pValue().orElse(1)).orElse(1.0);
-    double least = Math.min(byCommonEffect, byRandomEffects);
+    contradiction(Math.min(byCommonEffect, byRandomEffects), warnings);
+  }
+
+  /** That designs differ more than by chance, by the least p value of the tests made. */
+  static void contradiction(double least, List<Result.Warning> warnings) {
     if (least < CONTRADICTION) {
       warnings.add(
           Result.Warning.of(
@@ -72,8 +85,9 @@ final class NetworkWarnings {
     }
   }
 
-  private static void connection(Network network, List<Result.Warning> warnings) {
-    if (network.pieces().size() > 1) {
+  /** That not all treatments are joined. */
+  static void connection(List<List<String>> pieces, List<Result.Warning> warnings) {
+    if (pieces.size() > 1) {
       warnings.add(
           Result.Warning.of(
               "disconnected-network",
@@ -81,7 +95,7 @@ final class NetworkWarnings {
                   "analysis.disconnected-network",
                   Map.of(
                       "pieces",
-                      network.pieces().stream()
+                      pieces.stream()
                           .map(piece -> String.join(", ", piece))
                           .collect(Collectors.joining(" | "))))));
     }

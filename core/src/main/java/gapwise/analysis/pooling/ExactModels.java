@@ -39,8 +39,15 @@ public final class ExactModels {
   /** Whether a plan takes counts as they are, nothing added to empty cells, by any model. */
   public static boolean areCounts(ObjectNode plan) {
     return asked(plan)
+        || isNetwork(plan)
         || (plan.path("model").asText().equals("bayesian")
             && plan.path("likelihood").asText().equals("exact"));
+  }
+
+  /** Whether a plan takes a network of counts by their exact likelihood. */
+  public static boolean isNetwork(ObjectNode plan) {
+    return plan.path("model").asText().equals("network")
+        && plan.path("likelihood").asText().equals("conditional");
   }
 
   /** Whether a plan takes true shares to have a beta distribution. */

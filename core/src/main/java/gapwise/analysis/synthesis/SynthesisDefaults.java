@@ -134,6 +134,9 @@ public final class SynthesisDefaults {
 
   /** Whether anything is ever added to empty cells, or a study left out for them. */
   public static boolean usesContinuityCorrection(ObjectNode full) {
+    if (ExactModels.isNetwork(full)) {
+      return false;
+    }
     String scale = ExactModels.areCounts(full) ? "" : full.path("scale").asText();
     return switch (full.path("measure").asText()) {
       case "proportion" -> scale.equals("logit") || scale.equals("log");

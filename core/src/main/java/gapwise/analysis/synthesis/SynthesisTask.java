@@ -99,7 +99,7 @@ public final class SynthesisTask implements Task {
     full.path("backTransformAlsoWith").forEach(one -> also.add(one.asDouble()));
     return new MeasureOptions(
         full.path("scale").asText(Measures.scales(full.get("measure").asText()).get(0)),
-        SynthesisDefaults.usesContinuityCorrection(full) ? emptyCells(full) : EmptyCells.USUAL,
+        emptyCellsOf(full),
         n.isNumber() ? OptionalDouble.of(n.asDouble()) : OptionalDouble.empty(),
         also,
         full.path("smallSampleCorrection").asText("exact").equals("exact"),
@@ -114,6 +114,13 @@ public final class SynthesisTask implements Task {
           case "peto" -> Pooling.PETO;
           default -> Pooling.INVERSE_VARIANCE;
         });
+  }
+
+  private static EmptyCells emptyCellsOf(ObjectNode full) {
+    if (ExactModels.isNetwork(full)) {
+      return EmptyCells.USUAL.withoutAdding();
+    }
+    return SynthesisDefaults.usesContinuityCorrection(full) ? emptyCells(full) : EmptyCells.USUAL;
   }
 
   /** What the fields of a plan, or of one variant of it, say of empty cells. */

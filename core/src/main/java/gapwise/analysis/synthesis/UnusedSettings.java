@@ -69,6 +69,7 @@ public final class UnusedSettings {
         plan ->
             ExactModels.hasTwoGroups(plan)
                 || ExactModels.isBetaBinomial(plan)
+                || ExactModels.isNetwork(plan)
                 || is(plan, "model", "bayesian"));
     USED.put("armSpread", ExactModels::hasArmSpread);
     USED.put("quadraturePoints", ExactModels::hasPoints);
@@ -81,9 +82,10 @@ public final class UnusedSettings {
       USED.put(field, network);
     }
     Predicate<ObjectNode> randomNetwork = network.and(plan -> is(plan, "networkEffects", "random"));
-    for (String field :
-        List.of("betweenStudyVariance", "predictionInterval", "tauSquaredInterval")) {
-      USED.computeIfPresent(field, (name, used) -> used.or(randomNetwork));
+    USED.computeIfPresent("predictionInterval", (name, used) -> used.or(randomNetwork));
+    Predicate<ObjectNode> ofEffects = randomNetwork.and(plan -> !ExactModels.isNetwork(plan));
+    for (String field : List.of("betweenStudyVariance", "tauSquaredInterval")) {
+      USED.computeIfPresent(field, (name, used) -> used.or(ofEffects));
     }
   }
 

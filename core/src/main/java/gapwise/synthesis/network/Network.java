@@ -6,6 +6,7 @@ import gapwise.synthesis.network.NetworkMeans.NetworkFit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * A network of studies put together by generalised least squares: the contrasts of a study keep
@@ -124,8 +125,12 @@ public final class Network {
     if (frame.forest().piece(one) != frame.forest().piece(other)) {
       return Optional.empty();
     }
+    return Optional.of(compared(one, other));
+  }
+
+  private Comparison compared(int one, int other) {
     SparseRow contrast = frame.contrast(one, other);
-    return Optional.of(new Comparison(fit.estimate(contrast), Math.sqrt(fit.variance(contrast))));
+    return new Comparison(fit.estimate(contrast), Math.sqrt(fit.variance(contrast)));
   }
 
   /**
@@ -193,7 +198,30 @@ public final class Network {
   /** Ranks of all treatments; empty unless two or more are in one piece. */
   public Optional<List<Ranked>> ranking(boolean higherIsBetter, RankDraws draws) {
     return frame.forest().pieces() == 1 && treatments().size() > 1
-        ? Optional.of(new Ranking(frame, fit, higherIsBetter).all(draws, settings.level()))
+        ? Optional.of(
+            new Ranking(treatments(), joint(), higherIsBetter).all(draws, settings.level()))
         : Optional.empty();
+  }
+
+  private JointEffects joint() {
+    List<SparseRow> againstFirst =
+        IntStream.range(0, treatments().size()).mapToObj(t -> frame.contrast(t, 0)).toList();
+    return new JointEffects() {
+      @Override
+      public int parameters() {
+        return frame.model().parameters();
+      }
+
+      @Override
+      public Comparison comparison(int one, int other) {
+        return compared(one, other);
+      }
+
+      @Override
+      public double[] drawn(double[] standard) {
+        double[] parameters = fit.drawn(standard);
+        return againstFirst.stream().mapToDouble(row -> row.at(parameters)).toArray();
+      }
+    };
   }
 }

@@ -1,13 +1,11 @@
 package gapwise.synthesis.network;
 
 import gapwise.budget.Work;
-import gapwise.synthesis.network.NetworkMeans.NetworkFit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.SplittableRandom;
-import java.util.stream.IntStream;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 
 /**
@@ -16,36 +14,34 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
  * Epidemiol 2011;64:163). One stream of random numbers from one seed, in one thread: the same plan
  * gives the same ranks.
  */
-final class Ranking {
+public final class Ranking {
   private static final NormalDistribution NORMAL = NormalDistribution.of(0, 1);
 
-  private final NetworkFrame frame;
-  private final NetworkFit fit;
+  private final List<String> treatments;
+  private final JointEffects effects;
   private final double sign;
-  private final List<SparseRow> values;
 
   /**
    * A ranking of a connected network.
    *
+   * @param treatments all of them, in their order
    * @param higherIsBetter whether treatments with higher effects are better
    */
-  Ranking(NetworkFrame frame, NetworkFit fit, boolean higherIsBetter) {
-    this.frame = frame;
-    this.fit = fit;
+  public Ranking(List<String> treatments, JointEffects effects, boolean higherIsBetter) {
+    this.treatments = List.copyOf(treatments);
+    this.effects = effects;
     this.sign = higherIsBetter ? 1 : -1;
-    this.values =
-        IntStream.range(0, frame.index().size()).mapToObj(t -> frame.contrast(t, 0)).toList();
   }
 
   /** All treatments, in their order. */
-  List<Ranked> all(RankDraws draws, double level) {
-    int treatments = values.size();
+  public List<Ranked> all(RankDraws draws, double level) {
+    int size = treatments.size();
     int[][] counts = counts(draws);
     List<Ranked> ranked = new ArrayList<>();
-    for (int t = 0; t < treatments; t++) {
+    for (int t = 0; t < size; t++) {
       List<Double> shares = new ArrayList<>();
       double mean = 0;
-      for (int rank = 0; rank < treatments; rank++) {
+      for (int rank = 0; rank < size; rank++) {
         double share = counts[t][rank] / (double) draws.draws();
         shares.add(share);
         mean += share * (rank + 1);
@@ -53,44 +49,43 @@ final class Ranking {
       double tail = (1 - level) / 2 * draws.draws();
       ranked.add(
           new Ranked(
-              frame.index().names().get(t),
+              treatments.get(t),
               pScore(t),
               shares,
               mean,
               first(counts[t], tail),
-              treatments + 1 - first(reversed(counts[t]), tail)));
+              size + 1 - first(reversed(counts[t]), tail)));
     }
     return ranked;
   }
 
   private double pScore(int treatment) {
     double sum = 0;
-    for (int other = 0; other < values.size(); other++) {
+    for (int other = 0; other < treatments.size(); other++) {
       if (other != treatment) {
-        SparseRow contrast = frame.contrast(treatment, other);
-        double error = Math.sqrt(fit.variance(contrast));
-        sum += NORMAL.cumulativeProbability(sign * fit.estimate(contrast) / error);
+        Comparison effect = effects.comparison(treatment, other);
+        sum += NORMAL.cumulativeProbability(sign * effect.estimate() / effect.standardError());
       }
     }
-    return sum / (values.size() - 1);
+    return sum / (treatments.size() - 1);
   }
 
   /** How often each treatment has each rank. */
   private int[][] counts(RankDraws draws) {
-    int treatments = values.size();
-    int[][] counts = new int[treatments][treatments];
+    int size = treatments.size();
+    int[][] counts = new int[size][size];
     SplittableRandom random = new SplittableRandom(draws.seed());
-    double[] standard = new double[frame.model().parameters()];
-    double[] drawn = new double[treatments];
-    Integer[] order = new Integer[treatments];
+    double[] standard = new double[effects.parameters()];
+    double[] drawn = new double[size];
+    Integer[] order = new Integer[size];
     for (int d = 0; d < draws.draws(); d++) {
       Work.check();
       Arrays.setAll(standard, i -> normal(random));
-      double[] parameters = fit.drawn(standard);
-      Arrays.setAll(drawn, t -> -sign * values.get(t).at(parameters));
+      double[] values = effects.drawn(standard);
+      Arrays.setAll(drawn, t -> -sign * values[t]);
       Arrays.setAll(order, i -> i);
       Arrays.sort(order, Comparator.comparingDouble(t -> drawn[t]));
-      for (int rank = 0; rank < treatments; rank++) {
+      for (int rank = 0; rank < size; rank++) {
         counts[order[rank]][rank]++;
       }
     }
