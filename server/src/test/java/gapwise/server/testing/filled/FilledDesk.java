@@ -52,10 +52,11 @@ final class FilledDesk {
     curve(filling, draft);
     filling.shows("desk: drafts", "/desk");
     filling.shows("desk: a draft with its paper", draft);
-    filling.shows("desk: what the paper holds", draft + "/paper-read");
     filling.shows("desk: handing in with doubts", draft + "/hand-in");
     filling.shows("desk: a figure of the paper", draft + "/figure?page=3");
     String page = filling.running().get(draft).body();
+    filling.shows(
+        "desk: a page of the paper", Filling.foundIn("(/papers/[^\"/]+/pages/\\d+)", page));
     filling.shows(
         "desk: a curve read off", Filling.foundIn("href=\"([^\"]*figure\\?curve=\\d+)\"", page));
   }

@@ -41,7 +41,8 @@ final class Filling {
     return List.copyOf(states);
   }
 
-  void shows(String name, String path) {
+  void shows(String name, String path) throws IOException, InterruptedException {
+    assertEquals(200, running.get(path).statusCode(), name);
     states.add(new FilledState(name, running.address(path), Optional.empty()));
   }
 
