@@ -68,7 +68,9 @@ public final class CholeskyFactor {
     return sum;
   }
 
-  /** The lower triangle times some numbers: independent normal values to those of this covariance. */
+  /**
+   * The lower triangle times some numbers: independent normal values to those of this covariance.
+   */
   public double[] times(double[] right) {
     double[] product = new double[lower.length];
     for (int i = 0; i < product.length; i++) {

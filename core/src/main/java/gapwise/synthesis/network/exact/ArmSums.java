@@ -72,11 +72,11 @@ record ArmSums(int low, double[] mass, double[][] first, double[][][] second) {
   }
 
   private double[] folded(double[] values, int from, int sums, Window window) {
-    Work.check();
     double[] terms = window.terms();
     double[] folded = new double[sums];
     int shift = from - low - window.low();
     for (int s = 0; s < sums; s++) {
+      Work.check();
       int at = s + shift;
       double sum = 0;
       int last = Math.min(values.length - 1, at);

@@ -72,7 +72,9 @@ final class Profile {
     return along;
   }
 
-  /** The distance from the top in normal deviates, how steeply it grows, whether it can be known. */
+  /**
+   * The distance from the top in normal deviates, how steeply it grows, whether it can be known.
+   */
   private record At(double root, double rise, boolean known) {}
 
   private At at(double value) {

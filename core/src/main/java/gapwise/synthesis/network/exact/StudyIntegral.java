@@ -7,8 +7,8 @@ import gapwise.synthesis.network.exact.GivenTotal.Moments;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 
 /**
- * The integral over the differences of one study, u, at one place: the sum over Gauss-Hermite points
- * about its mode, with the derivatives of its logarithm. Used once.
+ * The integral over the differences of one study, u, at one place: the sum over Gauss-Hermite
+ * points about its mode, with the derivatives of its logarithm. Used once.
  */
 final class StudyIntegral {
   /** Where the mode is near enough: a share of a standard deviation. */
