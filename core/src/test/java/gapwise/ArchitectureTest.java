@@ -305,11 +305,7 @@ class ArchitectureTest {
               Map.entry("synthesis.agreement", Set.of("effect", "numeric")),
               Map.entry(
                   "synthesis.network",
-                  Set.of(
-                      "synthesis.heterogeneity",
-                      "effect",
-                      "numeric",
-                      "problem")),
+                  Set.of("synthesis.heterogeneity", "effect", "numeric", "problem")),
               Map.entry(
                   "synthesis.network.exact",
                   Set.of(

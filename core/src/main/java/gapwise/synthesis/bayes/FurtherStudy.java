@@ -45,7 +45,8 @@ final class FurtherStudy {
       step = length / (count - 1);
       shares = new double[count];
       for (int i = 0; i < count; i++) {
-        shares[i] = Math.exp(centre.logDensity(Math.min(centre.to(), first + i * step)) - centre.logMass());
+        shares[i] =
+            Math.exp(centre.logDensity(Math.min(centre.to(), first + i * step)) - centre.logMass());
       }
     } else {
       first = -NORMAL_STEPS * NORMAL_STEP * tau;
@@ -79,8 +80,7 @@ final class FurtherStudy {
   }
 
   private double aboutCentres(double x) {
-    int near =
-        (int) Math.max(0, Math.min(shares.length - 1, Math.round((x - first) / step)));
+    int near = (int) Math.max(0, Math.min(shares.length - 1, Math.round((x - first) / step)));
     double off = (x - first - near * step) / tau;
     double stride = step / tau;
     if (Math.abs(off) > FAR) {

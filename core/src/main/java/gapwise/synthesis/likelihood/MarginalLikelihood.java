@@ -37,8 +37,7 @@ public final class MarginalLikelihood {
   public AtSpread at(double tau) {
     int[] first = first();
     return new AtSpread(
-        first,
-        IntStream.of(first).mapToObj(i -> new StudyConvolution(studies, i, tau)).toList());
+        first, IntStream.of(first).mapToObj(i -> new StudyConvolution(studies, i, tau)).toList());
   }
 
   /** A value near the study's own true value; finite for empty and full groups too. */

@@ -51,8 +51,7 @@ interface StudyLattices {
           return one;
         }
       }
-      LikelihoodLattice made =
-          new LikelihoodLattice(studies, study, step, Math.round(near / step));
+      LikelihoodLattice made = new LikelihoodLattice(studies, study, step, Math.round(near / step));
       if (last.size() == MOST) {
         last.remove(0);
       }
