@@ -48,15 +48,18 @@ public record IntraclassCorrelation(
   public static IntraclassCorrelation of(List<List<Double>> ratings, double level) {
     int n = ratings.size();
     int k = ratings.get(0).size();
+    // Taken from the first rating, ratings that are all alike leave no rounding behind.
+    double first = ratings.get(0).get(0);
     double[] subjects = new double[n];
     double[] raters = new double[k];
     double grand = 0;
     for (int i = 0; i < n; i++) {
       Work.check();
       for (int j = 0; j < k; j++) {
-        subjects[i] += ratings.get(i).get(j) / k;
-        raters[j] += ratings.get(i).get(j) / n;
-        grand += ratings.get(i).get(j) / n / k;
+        double x = ratings.get(i).get(j) - first;
+        subjects[i] += x / k;
+        raters[j] += x / n;
+        grand += x / n / k;
       }
     }
     double between = 0;
@@ -70,7 +73,7 @@ public record IntraclassCorrelation(
       Work.check();
       between += k * square(subjects[i] - grand);
       for (int j = 0; j < k; j++) {
-        double x = ratings.get(i).get(j);
+        double x = ratings.get(i).get(j) - first;
         within += square(x - subjects[i]);
         residual += square(x - subjects[i] - raters[j] + grand);
       }

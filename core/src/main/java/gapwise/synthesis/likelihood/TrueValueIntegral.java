@@ -73,13 +73,16 @@ abstract class TrueValueIntegral {
       } else {
         high = u;
       }
-      double step = slope / (1 - tau * tau * d[TT]);
+      double bend = 1 - tau * tau * d[TT];
+      double step = slope / bend;
       double next = u + step;
-      if (Math.abs(step) <= SETTLED * (1 + Math.abs(u))) {
+      // Where rates leave the range of numbers the bend does first, and a step is none.
+      boolean beyond = !Double.isFinite(bend);
+      if (!beyond && Math.abs(step) <= SETTLED * (1 + Math.abs(u))) {
         return next; // what is left is of the order of the square of this step
       }
       boolean slow = i > 4 && Math.abs(step) > lastStep / 2;
-      if (!(next >= low && next <= high) || slow) {
+      if (!(next >= low && next <= high) || slow || beyond) {
         next = between(low, high, u);
       }
       lastStep = Math.abs(next - u);

@@ -127,4 +127,15 @@ class IntraclassCorrelationTest {
     List<List<Double>> level = List.of(List.of(3.0, 3.0), List.of(3.0, 3.0));
     assertEquals(List.of(), IntraclassCorrelation.of(level, 0.95).forms());
   }
+
+  /** A third of a number is none exactly, so that sums of three raters' leave rounding behind. */
+  @Test
+  void ofThreeRatersWhoAllSaidTheSameHasNoFormEither() {
+    IntraclassCorrelation found =
+        IntraclassCorrelation.of(
+            List.of(List.of(6.1, 6.1, 6.1), List.of(6.1, 6.1, 6.1), List.of(6.1, 6.1, 6.1)), 0.95);
+    assertEquals(List.of(), found.forms());
+    assertEquals(0, found.betweenSubjects());
+    assertEquals(0, found.residual());
+  }
 }

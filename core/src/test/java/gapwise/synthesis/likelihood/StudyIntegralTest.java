@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import gapwise.numeric.GaussHermite;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -116,5 +117,15 @@ class StudyIntegralTest {
     place[y] -= 2e-4;
     integral.at(study, place[0], place[1], place[2], 0);
     return (up - integral.gradient[x]) / 2e-4;
+  }
+
+  /** On the way there rates pass the largest double; the other lattice needs no search from afar. */
+  @Test
+  void aModeIsFoundPastRatesBeyondAllNumbers() {
+    PoissonLikelihoods rates = new PoissonLikelihoods(new double[] {6}, new double[] {158.221});
+    LatticeIntegral integral = new LatticeIntegral(rates);
+    integral.at(0, 24.9438, 15.8414, 0, -2.39);
+    double other = new StudyConvolution(rates, 0, 15.8414).log(24.9438);
+    assertEquals(other, integral.value, 1e-6);
   }
 }
