@@ -119,7 +119,9 @@ class StudyIntegralTest {
     return (up - integral.gradient[x]) / 2e-4;
   }
 
-  /** On the way there rates pass the largest double; the other lattice needs no search from afar. */
+  /**
+   * On the way there rates pass the largest double; the other lattice needs no search from afar.
+   */
   @Test
   void aModeIsFoundPastRatesBeyondAllNumbers() {
     PoissonLikelihoods rates = new PoissonLikelihoods(new double[] {6}, new double[] {158.221});
