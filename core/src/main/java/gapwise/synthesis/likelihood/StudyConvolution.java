@@ -53,7 +53,7 @@ final class StudyConvolution {
   /** How far the top of the product goes when the mean goes one. */
   private final double follow;
 
-  private LikelihoodLattice lattice;
+  private StudyLattices.Lattice lattice;
   private double step;
   private int halvings;
   private long top;
