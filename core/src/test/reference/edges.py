@@ -2,7 +2,7 @@
 
 Likelihoods of counts are integrals over a lattice of true values fine enough for any spread, their tops found by
 Nelder and Mead's search; posteriors are sums over grids of centre and tau under a uniform share and a half-normal
-tau of scale 1. Takes a few minutes.
+tau of scale 1. Takes half a minute.
 """
 
 import numpy as np
