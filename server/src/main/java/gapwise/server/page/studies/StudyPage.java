@@ -24,6 +24,7 @@ import gapwise.server.route.Routes;
 import gapwise.wording.Fact;
 import gapwise.wording.Facts;
 import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
 import io.javalin.http.NotFoundResponse;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
@@ -130,12 +131,20 @@ public final class StudyPage {
 
   private void show(Context context) {
     String id = context.pathParam("id");
-    KeptStudy kept =
-        studies
-            .study(StudyAddress.id(id))
-            .or(() -> studies.study(id))
-            .orElseThrow(() -> new NotFoundResponse("There is no study '" + id + "' here."));
-    templates.show(context, "studies/StudyPage", view(kept));
+    Optional<KeptStudy> kept = studies.study(StudyAddress.id(id)).or(() -> studies.study(id));
+    if (kept.isPresent()) {
+      templates.show(context, "studies/StudyPage", view(kept.get()));
+    } else {
+      gone(context, StudyAddress.id(id));
+    }
+  }
+
+  /** A study that was withdrawn has its versions still, which say by whom and why. */
+  private void gone(Context context, String id) {
+    if (studies.history(id).isEmpty()) {
+      throw new NotFoundResponse("There is no study '" + id + "' here.");
+    }
+    context.redirect(StudyAddress.of(id) + "/versions", HttpStatus.SEE_OTHER);
   }
 
   private View view(KeptStudy kept) {

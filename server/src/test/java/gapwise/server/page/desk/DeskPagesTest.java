@@ -153,7 +153,11 @@ class DeskPagesTest {
         303,
         post("/studies/whole2031/withdraw", "seen", "2", "who", "AB", "why", "not this question")
             .statusCode());
-    assertEquals(404, running.get("/studies/whole2031").statusCode());
+    HttpResponse<String> gone = running.get("/studies/whole2031");
+    assertEquals(303, gone.statusCode());
+    String versions = gone.headers().firstValue("Location").orElseThrow();
+    assertTrue(versions.endsWith("/studies/whole2031/versions"), versions);
+    assertTrue(running.get("/studies/whole2031/versions").body().contains("not this question"));
     assertEquals(
         409,
         post("/studies/whole2031/withdraw", "seen", "2", "who", "CD", "why", "again").statusCode());

@@ -23,7 +23,7 @@ final class FilledKept {
     filling.shows("kept questions: some are stale", "/kept");
     filling.shows("kept questions: numbers moved", "/kept/" + union + "?whole=yes");
     filling.shows("pooled: kept and stale", "/pooled?" + UNION + "&kept=" + union);
-    filling.shows("studies: one withdrawn", "/studies/invented-03");
+    filling.shows("studies: one withdrawn", "/studies/invented-03/versions");
   }
 
   private static String keep(Filling filling, String page, String query, String title)
