@@ -24,14 +24,6 @@ class IntervalNarrowerThanTheModelTest {
     return rows;
   }
 
-  private static JsonNode of(ArrayNode rows, String... more) {
-    String[] fields = new String[more.length + 2];
-    fields[0] = "measure";
-    fields[1] = "reported-effect";
-    System.arraycopy(more, 0, fields, 2, more.length);
-    return Plans.result(Plans.on(rows, fields));
-  }
-
   /** The standard error of a common effect, 1/root(sum 1/v). */
   private static double ofModel() {
     double sum = 0;
@@ -54,7 +46,7 @@ class IntervalNarrowerThanTheModelTest {
         "hedges"
       })
   void theDefaultIsNeverNarrowerThanTheModels(String estimator) {
-    JsonNode usual = of(alike(), "betweenStudyVariance", estimator);
+    JsonNode usual = Plans.ofEffects(alike(), "betweenStudyVariance", estimator);
     assertEquals("hartung-knapp-never-narrower", usual.at("/plan/interval").asText());
     assertEquals(ofModel(), usual.at("/summary/standardError").asDouble(), 1e-14);
     // t on 3 degrees of freedom of 97.5 %, published tables.
@@ -67,10 +59,10 @@ class IntervalNarrowerThanTheModelTest {
 
   @Test
   void thePlainOneStandsOnlyWhereAskedAndWithAWarning() {
-    JsonNode plain = of(alike(), "interval", "hartung-knapp");
+    JsonNode plain = Plans.ofEffects(alike(), "interval", "hartung-knapp");
     assertTrue(plain.at("/summary/standardError").asDouble() < ofModel() / 10);
     assertTrue(Plans.warnings(plain).contains("interval-narrower-than-model"));
-    JsonNode groups = of(alike(), "interval", "hartung-knapp", "subgroup", "kind");
+    JsonNode groups = Plans.ofEffects(alike(), "interval", "hartung-knapp", "subgroup", "kind");
     assertTrue(
         groups
             .get("warnings")
@@ -85,7 +77,7 @@ class IntervalNarrowerThanTheModelTest {
     for (int i = 0; i < 5; i++) {
       Plans.row(apart, "effect", i * i / 5.0, "variance", 0.03);
     }
-    JsonNode wide = of(apart, "interval", "hartung-knapp");
+    JsonNode wide = Plans.ofEffects(apart, "interval", "hartung-knapp");
     assertFalse(Plans.warnings(wide).contains("interval-narrower-than-model"));
   }
 }

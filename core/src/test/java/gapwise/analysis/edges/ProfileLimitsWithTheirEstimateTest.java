@@ -25,22 +25,20 @@ class ProfileLimitsWithTheirEstimateTest {
     return rows;
   }
 
-  private static JsonNode of(ArrayNode rows, String... more) {
-    String[] fields = new String[more.length + 2];
-    fields[0] = "measure";
-    fields[1] = "reported-effect";
-    System.arraycopy(more, 0, fields, 2, more.length);
-    return Plans.result(Plans.on(rows, fields));
-  }
-
   @ParameterizedTest
   @ValueSource(
       strings = {"restricted-maximum-likelihood", "paule-mandel", "sidik-jonkman", "hedges"})
   void profileLimitsStandAboutTheMeanOfTheirOwnLikelihood(String estimator) {
     JsonNode ofLikelihood =
-        of(apart(), "interval", "profile-likelihood", "betweenStudyVariance", "maximum-likelihood");
+        Plans.ofEffects(
+            apart(),
+            "interval",
+            "profile-likelihood",
+            "betweenStudyVariance",
+            "maximum-likelihood");
     JsonNode profile =
-        of(apart(), "interval", "profile-likelihood", "betweenStudyVariance", estimator);
+        Plans.ofEffects(
+            apart(), "interval", "profile-likelihood", "betweenStudyVariance", estimator);
     for (String field : new String[] {"estimate", "standardError", "lower", "upper"}) {
       assertEquals(
           ofLikelihood.at("/summary/" + field).asDouble(),
@@ -57,7 +55,7 @@ class ProfileLimitsWithTheirEstimateTest {
     }
     assertEquals(estimate, weighted, 1e-12, "the weights are those of the mean that is shown");
     double named =
-        of(apart(), "interval", "normal", "betweenStudyVariance", estimator)
+        Plans.ofEffects(apart(), "interval", "normal", "betweenStudyVariance", estimator)
             .at("/summary/estimate")
             .asDouble();
     assertEquals(

@@ -20,20 +20,12 @@ class UsualIntervalTest {
     return rows;
   }
 
-  private static JsonNode of(ArrayNode rows, String... more) {
-    String[] fields = new String[more.length + 2];
-    fields[0] = "measure";
-    fields[1] = "reported-effect";
-    System.arraycopy(more, 0, fields, 2, more.length);
-    return Plans.result(Plans.on(rows, fields));
-  }
-
   @Test
   void iSquaredHasTheLimitsOfTauSquaredBesideTheSameTypicalVariance() {
     // Higgins and Thompson 2002: I squared = t/(t + s); 19 effects would be the published case,
     // here
     // s follows from the estimate, and both limits from those of tau squared.
-    JsonNode result = of(apart(), "betweenStudyVariance", "paule-mandel");
+    JsonNode result = Plans.ofEffects(apart(), "betweenStudyVariance", "paule-mandel");
     JsonNode h = result.get("heterogeneity");
     double share = h.get("iSquaredPercent").asDouble() / 100;
     double typical = h.get("tauSquared").asDouble() * (1 - share) / share;
@@ -53,7 +45,7 @@ class UsualIntervalTest {
         new String[] {
           "hartung-knapp", "hartung-knapp-never-narrower", "normal", "profile-likelihood"
         }) {
-      JsonNode result = of(one.deepCopy(), "interval", interval);
+      JsonNode result = Plans.ofEffects(one.deepCopy(), "interval", interval);
       assertEquals(0.4, result.at("/summary/estimate").asDouble(), interval);
       assertEquals(
           0.4 - 0.3 * 1.959963984540054, result.at("/summary/lower").asDouble(), 1e-14, interval);

@@ -40,6 +40,11 @@ public final class Plans {
     }
   }
 
+  /** The result of pooling effects that rows report, with more fields and their values by turns. */
+  public static JsonNode ofEffects(ArrayNode rows, String... more) {
+    return result(on(rows, more).put("measure", "reported-effect"));
+  }
+
   /** The result, which must be one and hold only finite numbers. */
   public static JsonNode result(JsonNode plan) {
     PlanOutcome outcome = Runner.withoutEvidence().run(plan, Optional.empty());
