@@ -116,7 +116,7 @@ public record BayesianPart(List<AskedProbability> probabilities, List<AskedPrior
         Optional.empty(),
         probabilities(
             words.back(), known.centre(), Optional.of(known.predictive()), known.average()),
-        sensitivity(words, counts, places),
+        sensitivity(words, counts, places, known),
         OptionalDouble.empty());
   }
 
@@ -155,12 +155,12 @@ public record BayesianPart(List<AskedProbability> probabilities, List<AskedPrior
   }
 
   private Optional<List<BayesianResult.Sensitivity>> sensitivity(
-      PosteriorWords words, OfCounts counts, List<Integer> places) {
+      PosteriorWords words, OfCounts counts, List<Integer> places, OfCounts.Known known) {
     List<BayesianResult.Sensitivity> others = new ArrayList<>();
     for (AskedPrior tau : sensitivity) {
       others.add(
           counts
-              .posterior(places, tau)
+              .under(tau, places, known)
               .map(
                   other ->
                       words.under(

@@ -8,6 +8,7 @@ import gapwise.effect.StudyData;
 import gapwise.problem.Problem;
 import gapwise.synthesis.bayes.CountsPosterior;
 import gapwise.synthesis.bayes.Marginal;
+import gapwise.synthesis.bayes.TauPrior;
 import gapwise.synthesis.heterogeneity.Heterogeneity;
 import gapwise.synthesis.likelihood.ExactLikelihood;
 import gapwise.synthesis.likelihood.LikelihoodLimits;
@@ -41,8 +42,13 @@ final class OfCounts implements Pooler {
   /** Those that several parts of a result are told from: of all studies, and of each group. */
   private final Map<List<Integer>, Optional<Known>> kept = new ConcurrentHashMap<>();
 
-  /** What is told of a posterior, each worked out once. */
-  record Known(Marginal centre, Marginal tau, Marginal predictive, Optional<Marginal> average) {}
+  /** A posterior and what is told of it, each worked out once. */
+  record Known(
+      CountsPosterior posterior,
+      Marginal centre,
+      Marginal tau,
+      Marginal predictive,
+      Optional<Marginal> average) {}
 
   OfCounts(BayesianCountsModel model, List<? extends StudyData> studies) {
     this.model = model;
@@ -72,7 +78,7 @@ final class OfCounts implements Pooler {
 
   @Override
   public Optional<Further> further(List<Integer> places, Pooled pooled) {
-    return told(places) < 2
+    return telling(places).size() < 2
         ? Optional.empty()
         : kept(places).map(known -> known.predictive()::below);
   }
@@ -83,45 +89,54 @@ final class OfCounts implements Pooler {
   }
 
   private Optional<Known> known(List<Integer> places) {
-    return posterior(places, model.tau())
+    return posterior(places)
         .map(
             posterior ->
                 new Known(
+                    posterior,
                     posterior.centre(),
                     posterior.tau(),
                     posterior.predictive(),
                     averageOf(posterior)));
   }
 
-  /** The posterior under a prior of tau; empty if no study says something, or no number is it. */
-  Optional<CountsPosterior> posterior(List<Integer> places, AskedPrior tau) {
-    List<? extends StudyData> told =
-        places.stream().map(studies::get).filter(ExactLikelihood::tells).toList();
+  /** Empty if no study says something, or no number is it. */
+  private Optional<CountsPosterior> posterior(List<Integer> places) {
+    List<? extends StudyData> told = telling(places);
     return told.isEmpty()
         ? Optional.empty()
-        : tau.of(told)
-            .filter(prior -> model.centre().isProper(prior, told.size()))
+        : prior(model.tau(), told)
             .flatMap(
                 prior ->
                     CountsPosterior.of(
                         MarginalLikelihood.of(model.counts(), told), model.centre(), prior));
   }
 
-  /** How many of the studies at some places say something. */
-  private long told(List<Integer> places) {
-    return places.stream().map(studies::get).filter(ExactLikelihood::tells).count();
+  /** What is known of studies at some places, under another prior of tau; empty if no number is. */
+  Optional<CountsPosterior> under(AskedPrior tau, List<Integer> places, Known known) {
+    return prior(tau, telling(places)).flatMap(known.posterior()::under);
+  }
+
+  /** Empty if the posterior is well no distribution under it. */
+  private Optional<TauPrior> prior(AskedPrior tau, List<? extends StudyData> told) {
+    return tau.of(told).filter(prior -> model.centre().isProper(prior, told.size()));
+  }
+
+  /** Those of the studies at some places that say something. */
+  private List<? extends StudyData> telling(List<Integer> places) {
+    return places.stream().map(studies::get).filter(ExactLikelihood::tells).toList();
   }
 
   private Pooled pooled(List<Integer> places, Function<List<Integer>, Optional<Known>> posteriors) {
     List<? extends StudyData> some = places.stream().map(studies::get).toList();
-    if (told(places) < 2) {
+    if (telling(places).size() < 2) {
       return new ExactLikelihood(model.counts(), POINTS)
           .pool(some, LikelihoodLimits.normal(level()));
     }
     return posteriors
         .apply(places)
         .map(known -> pooled(known, some))
-        .orElseGet(() -> Pooled.without(Heterogeneity.UNKNOWN, without((int) told(places))));
+        .orElseGet(() -> Pooled.without(Heterogeneity.UNKNOWN, without(telling(places).size())));
   }
 
   private Problem without(int count) {

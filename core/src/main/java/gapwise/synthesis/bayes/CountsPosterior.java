@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 
 /**
@@ -31,23 +30,42 @@ public final class CountsPosterior {
 
   private static final int MOST_STEPS = 1000;
 
+  private final Groups groups;
   private final SmoothDensity spread;
-  private final SpreadScale scale;
   private final List<Part> parts = new ArrayList<>();
   private final TauPrior tauPrior;
 
   /** What holds at one tau, with the share of the posterior that it stands for. */
   private record Part(double share, double tau, SmoothDensity centre) {}
 
-  private CountsPosterior(
-      SmoothDensity spread, SpreadScale scale, CentresByTau centres, TauPrior prior) {
+  /** The studies, and those of other groups, with all that hangs on no prior of tau. */
+  private record Groups(
+      FirstLook look, SpreadScale scale, CentresByTau centres, List<CentresByTau> others) {
+    /** The logarithm of the density of a place of tau. */
+    double log(TauPrior prior, double place) {
+      double tau = scale.tau(place);
+      double sum = prior.logDensity(tau) + scale.logSlope(place);
+      for (CentresByTau other : others) {
+        sum += other.at(place, tau).logMass();
+      }
+      return sum + centres.at(place, tau).logMass();
+    }
+
+    void rest() {
+      centres.rest();
+      others.forEach(CentresByTau::rest);
+    }
+  }
+
+  private CountsPosterior(Groups groups, SmoothDensity spread, TauPrior prior) {
+    this.groups = groups;
     this.spread = spread;
-    this.scale = scale;
     this.tauPrior = prior;
     spread.visit(
         (share, place) -> {
           if (share > LEAST_SHARE) {
-            parts.add(new Part(share, scale.tau(place), centres.known(place)));
+            parts.add(
+                new Part(share, groups.scale.tau(place), groups.centres.known(place)));
           }
         });
   }
@@ -75,77 +93,69 @@ public final class CountsPosterior {
       List<MarginalLikelihood> others,
       CentrePrior centre,
       TauPrior tau) {
-    if (!isTaken(tau)) {
-      throw new IllegalArgumentException("no prior of tau for counts: " + tau);
-    }
-    try {
-      return Optional.of(found(likelihood, others, centre, tau));
-    } catch (SmoothDensity.OutOfRangeException outOfRange) {
-      return Optional.empty();
-    }
-  }
-
-  private static CountsPosterior found(
-      MarginalLikelihood likelihood,
-      List<MarginalLikelihood> others,
-      CentrePrior centre,
-      TauPrior tau) {
-    double reach = Math.min(tau.to(), FirstLook.REACH * tau.turningPoint().orElseThrow());
+    checkTaken(tau);
     FirstLook look = new FirstLook(likelihood);
     if (!look.isWithinArithmetic()) {
-      throw new SmoothDensity.OutOfRangeException();
+      return Optional.empty();
     }
-    SpreadScale scale = new SpreadScale(look.typicalError());
-    Stretch.Range about = look.tau(tau, reach);
-    CentresByTau centres = new CentresByTau(likelihood, centre, look);
-    List<CentresByTau> besides =
-        others.stream().map(one -> new CentresByTau(one, centre, new FirstLook(one))).toList();
-    DoubleUnaryOperator log =
-        place -> {
-          double value = scale.tau(place);
-          double sum = tau.logDensity(value) + scale.logSlope(place);
-          for (CentresByTau one : besides) {
-            sum += one.at(place, value).logMass();
-          }
-          return sum + centres.at(place, value).logMass();
-        };
-    SmoothDensity ofSpread =
-        SmoothDensity.of(
-            log,
-            edges(log, scale.place(about.from()), scale.place(about.to())),
-            scale.place(tau.from()),
-            scale.place(tau.to()));
-    return new CountsPosterior(ofSpread, scale, centres, tau);
+    Groups groups =
+        new Groups(
+            look,
+            new SpreadScale(look.typicalError()),
+            new CentresByTau(likelihood, centre, look),
+            others.stream().map(one -> new CentresByTau(one, centre, new FirstLook(one))).toList());
+    return found(groups, tau, Optional.empty());
   }
 
   /**
-   * Two stretches where tau may be 0. Else one, about the top of the parabola through three places,
-   * found twice.
+   * The same under another prior of tau, for which most of what is known serves again. Not for
+   * several threads at once.
+   *
+   * @return empty if arithmetic does not reach it
    */
-  private static List<Double> edges(DoubleUnaryOperator log, double from, double to) {
-    double middle = from + (to - from) / 2;
-    if (from == 0) {
-      return List.of(from, middle, to);
+  public Optional<CountsPosterior> under(TauPrior tau) {
+    checkTaken(tau);
+    boolean sameReach = tau.from() == tauPrior.from() && tau.to() == tauPrior.to();
+    return found(groups, tau, sameReach ? Optional.of(spread) : Optional.empty());
+  }
+
+  private static Optional<CountsPosterior> found(
+      Groups groups, TauPrior tau, Optional<SmoothDensity> similar) {
+    try {
+      return Optional.of(new CountsPosterior(groups, spread(groups, tau, similar), tau));
+    } catch (SmoothDensity.OutOfRangeException outOfRange) {
+      return Optional.empty();
+    } finally {
+      groups.rest();
     }
-    double reach = (to - from) / 2;
-    for (int i = 0; i < 2; i++) {
-      double step = reach / 4;
-      double left = log.applyAsDouble(middle - step);
-      double here = log.applyAsDouble(middle);
-      double right = log.applyAsDouble(middle + step);
-      double bend = (2 * here - left - right) / (step * step);
-      if (!(bend > 0)) {
-        return List.of(from, to);
-      }
-      middle += Math.max(-reach, Math.min(reach, (right - left) / (2 * step) / bend));
-      reach = Math.min(reach, FirstLook.REACH * 1.1 / Math.sqrt(bend));
-    }
-    return List.of(Math.max(from / 2, middle - reach), middle + reach);
+  }
+
+  private static SmoothDensity spread(
+      Groups groups, TauPrior tau, Optional<SmoothDensity> similar) {
+    SpreadScale scale = groups.scale;
+    Stretch.Range support = scale.places(new Stretch.Range(tau.from(), tau.to()));
+    LogDensity log = LogDensity.ofEach(place -> groups.log(tau, place));
+    List<Double> edges =
+        similar
+            .flatMap(one -> one.edgesFor(log))
+            .orElseGet(
+                () ->
+                    SpreadSearch.edges(
+                        place -> groups.log(tau, place),
+                        scale.places(groups.look.tau(tau)),
+                        support));
+    return SmoothDensity.of(log, edges, support.from(), support.to());
   }
 
   /** Whether a prior of tau can be had with counts. */
   public static boolean isTaken(TauPrior tau) {
     return tau instanceof TauPrior.HalfNormal || tau instanceof TauPrior.Uniform;
+  }
+
+  private static void checkTaken(TauPrior tau) {
+    if (!isTaken(tau)) {
+      throw new IllegalArgumentException("no prior of tau for counts: " + tau);
+    }
   }
 
   /** Of the centre: the true value that half of all studies exceed. */
@@ -166,7 +176,7 @@ public final class CountsPosterior {
     double mean = parts.stream().mapToDouble(p -> p.share * p.tau).sum();
     double square = parts.stream().mapToDouble(p -> p.share * Math.pow(p.tau - mean, 2)).sum();
     return Marginal.of(
-        scale.of(spread),
+        groups.scale.of(spread),
         tauPrior.from(),
         tauPrior.to(),
         OptionalDouble.of(mean),
@@ -190,7 +200,7 @@ public final class CountsPosterior {
     double reach = FirstLook.REACH * Math.sqrt(square);
     SmoothDensity density =
         SmoothDensity.of(
-            x -> Math.log(density(further, x)),
+            LogDensity.ofEach(x -> Math.log(density(further, x))),
             List.of(mean - reach, mean, mean + reach),
             Double.NEGATIVE_INFINITY,
             Double.POSITIVE_INFINITY);

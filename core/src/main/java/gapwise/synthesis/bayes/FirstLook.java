@@ -28,7 +28,9 @@ record FirstLook(MarginalLikelihood likelihood) {
     return most - least <= FARTHEST;
   }
 
-  Stretch.Range tau(TauPrior prior, double highest) {
+  /** Where tau lies; of a prior with a turning point. */
+  Stretch.Range tau(TauPrior prior) {
+    double highest = Math.min(prior.to(), REACH * prior.turningPoint().orElseThrow());
     double[] logs = new double[LOOKS + 1];
     double top = Double.NEGATIVE_INFINITY;
     for (int i = 0; i <= LOOKS; i++) {

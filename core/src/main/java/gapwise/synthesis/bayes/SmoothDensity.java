@@ -4,7 +4,7 @@ import gapwise.numeric.BracketedRoot;
 import gapwise.numeric.Continuous;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.DoubleUnaryOperator;
+import java.util.Optional;
 
 /**
  * A distribution whose density is known by its logarithm, smooth and with one hump, at the price of
@@ -28,6 +28,9 @@ final class SmoothDensity implements Continuous {
   /** A stretch is to reach deeper than it must by this. */
   private static final double SPARE = 3;
 
+  /** Of the stretches of another density so much is to be seen of one, at least. */
+  private static final double MOST = 0.7;
+
   private final List<Stretch> stretches;
   private final double top;
   private final double[] massBefore;
@@ -48,14 +51,13 @@ final class SmoothDensity implements Continuous {
   /**
    * Finds where the density lies.
    *
-   * @param log logarithm of the density up to a constant
+   * @param log logarithm of the density
    * @param edges of the stretches on which it is thought to lie, in the support, rising
    * @param lowest where the support starts; may be infinite
    * @param highest where it ends; may be infinite
    * @throws OutOfRangeException if arithmetic does not reach it
    */
-  static SmoothDensity of(
-      DoubleUnaryOperator log, List<Double> edges, double lowest, double highest) {
+  static SmoothDensity of(LogDensity log, List<Double> edges, double lowest, double highest) {
     return new SmoothDensity(new StretchSearch(log, lowest, highest).holding(edges));
   }
 
@@ -96,6 +98,29 @@ final class SmoothDensity implements Continuous {
       edges.add(left + (right - left) * i / count);
     }
     return edges;
+  }
+
+  /**
+   * Edges of the stretches of this one, if they are of use for another density: where that is seen
+   * on most of them, so that their points are not too far apart for it.
+   *
+   * @param other logarithm of its density up to a constant
+   */
+  Optional<List<Double>> edgesFor(LogDensity other) {
+    List<Stretch> same =
+        stretches.stream().map(one -> new Stretch(other, one.from(), one.to())).toList();
+    double highest = same.stream().mapToDouble(Stretch::top).max().orElseThrow();
+    double seen =
+        same.stream()
+            .mapToDouble(one -> one.widthAbove(highest - CUT - SPARE))
+            .sum();
+    if (!(seen >= MOST * (to() - from()))) {
+      return Optional.empty();
+    }
+    List<Double> edges = new ArrayList<>();
+    edges.add(from());
+    stretches.forEach(one -> edges.add(one.to()));
+    return Optional.of(edges);
   }
 
   private double weight(Stretch stretch) {

@@ -18,6 +18,11 @@ record SpreadScale(double error) {
     return Math.log(ratio + Math.hypot(ratio, 1));
   }
 
+  /** The places of all tau from one to another. */
+  Stretch.Range places(Stretch.Range taus) {
+    return new Stretch.Range(place(taus.from()), place(taus.to()));
+  }
+
   /** Logarithm of how fast tau rises with its place. */
   double logSlope(double place) {
     return Math.log(error * Math.cosh(place));

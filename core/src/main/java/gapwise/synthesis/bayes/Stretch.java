@@ -1,7 +1,5 @@
 package gapwise.synthesis.bayes;
 
-import java.util.function.DoubleUnaryOperator;
-
 /**
  * A stretch of a line with the logarithm of a density at the points of {@link GaussLegendre} on it.
  * Immutable.
@@ -21,7 +19,7 @@ final class Stretch {
 
   private final double from;
   private final double to;
-  private final double[] logs = new double[GaussLegendre.POINTS];
+  private final double[] logs;
   private final double top;
 
   /** Densities over e^top at the ends of the cells, and mass from the left end to each. */
@@ -29,13 +27,17 @@ final class Stretch {
 
   private double[] masses = {};
 
-  Stretch(DoubleUnaryOperator log, double from, double to) {
+  Stretch(LogDensity log, double from, double to) {
     this.from = from;
     this.to = to;
+    double[] places = new double[GaussLegendre.POINTS];
+    for (int i = 0; i < places.length; i++) {
+      places[i] = place(i);
+    }
+    this.logs = log.at(places);
     double most = Double.NEGATIVE_INFINITY;
-    for (int i = 0; i < logs.length; i++) {
-      logs[i] = log.applyAsDouble(place(i));
-      most = Math.max(most, logs[i]);
+    for (double one : logs) {
+      most = Math.max(most, one);
     }
     this.top = most;
   }
@@ -94,6 +96,15 @@ final class Stretch {
     }
     return new Range(
         left == 0 ? from : place(left - 1), right == logs.length - 1 ? to : place(right + 1));
+  }
+
+  /** Of how much of it the points lie above a logarithm. */
+  double widthAbove(double log) {
+    double width = 0;
+    for (int i = 0; i < logs.length; i++) {
+      width += logs[i] > log ? GaussLegendre.weight(i) * width() / 2 : 0;
+    }
+    return width;
   }
 
   /**

@@ -3,7 +3,6 @@ package gapwise.synthesis.bayes;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.function.DoubleUnaryOperator;
 
 /** The search for the stretches that hold the mass. */
 final class StretchSearch {
@@ -19,14 +18,14 @@ final class StretchSearch {
   /** Ten times what any data that we tried have. */
   private static final int MOST_MADE = 400;
 
-  private final DoubleUnaryOperator log;
+  private final LogDensity log;
   private final double lowest;
   private final double highest;
   private final List<Stretch> kept = new ArrayList<>();
   private double top = Double.NEGATIVE_INFINITY;
   private int made;
 
-  StretchSearch(DoubleUnaryOperator log, double lowest, double highest) {
+  StretchSearch(LogDensity log, double lowest, double highest) {
     this.log = log;
     this.lowest = lowest;
     this.highest = highest;

@@ -92,11 +92,21 @@ public final class MarginalLikelihood {
 
     /** Logarithm of the likelihood of all studies about a mean. */
     public double log(double mean) {
-      double sum = 0;
+      return logs(new double[] {mean})[0];
+    }
+
+    /**
+     * The same about each of some means. Study by study, since what a study keeps for one mean
+     * serves the next only while it is still near the processor.
+     */
+    public double[] logs(double[] means) {
+      double[] sums = new double[means.length];
       for (int i = 0; i < times.length; i++) {
-        sum += times[i] * kinds[i].log(mean);
+        for (int j = 0; j < means.length; j++) {
+          sums[j] += times[i] * kinds[i].log(means[j]);
+        }
       }
-      return sum;
+      return sums;
     }
   }
 }

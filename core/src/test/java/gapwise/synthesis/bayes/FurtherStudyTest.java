@@ -12,7 +12,7 @@ final class FurtherStudyTest {
 
   private static final SmoothDensity CENTRE =
       SmoothDensity.of(
-          x -> -(x - 1) * (x - 1) / (2 * SD * SD),
+          LogDensity.ofEach(x -> -(x - 1) * (x - 1) / (2 * SD * SD)),
           List.of(1 - 6.2 * SD, 1 + 6.2 * SD),
           Double.NEGATIVE_INFINITY,
           Double.POSITIVE_INFINITY);

@@ -1,0 +1,95 @@
+package gapwise.synthesis.bayes;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import gapwise.effect.ArmCounts;
+import gapwise.effect.Interval;
+import gapwise.synthesis.likelihood.ExactLikelihood;
+import gapwise.synthesis.likelihood.MarginalLikelihood;
+import gapwise.synthesis.likelihood.MeanOverStudies;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What is known under one prior of tau serves under others. */
+class AnotherPriorTest {
+  /** Ten of a million; what is told has three digits. */
+  private static final double CLOSE = 1e-5;
+
+  /** Nearly full, so that their own logits, each a little off zero and all, look alike. */
+  private static MarginalLikelihood nearlyFull(int series) {
+    return MarginalLikelihood.of(
+        ExactLikelihood.Model.PROPORTION,
+        IntStream.range(0, series)
+            .mapToObj(
+                i -> {
+                  int total = 5 + 37 * i % 60;
+                  return new ArmCounts(total - 7 * i * i % Math.max(1, total / 3), total);
+                })
+            .toList());
+  }
+
+  private static CountsPosterior posterior(MarginalLikelihood likelihood, TauPrior prior) {
+    return CountsPosterior.of(likelihood, new CentrePrior.UniformShare(), prior).orElseThrow();
+  }
+
+  private static double[] limits(Marginal marginal) {
+    Interval limits = marginal.equalTailed(0.95);
+    return new double[] {limits.lower(), marginal.median(), limits.upper()};
+  }
+
+  /** Dense grids by NumPy: many_series_posterior.py beside the tests. */
+  @Test
+  void twoHundredNearlyFullSeriesAgreeWithDenseGrids() {
+    CountsPosterior wide = posterior(nearlyFull(200), new TauPrior.HalfNormal(1));
+    assertArrayEquals(new double[] {1.807624, 1.935201, 2.075452}, limits(wide.centre()), CLOSE);
+    assertArrayEquals(new double[] {0.555500, 0.682238, 0.830668}, limits(wide.tau()), CLOSE);
+
+    CountsPosterior narrow = wide.under(new TauPrior.HalfNormal(0.25)).orElseThrow();
+    assertArrayEquals(new double[] {1.797870, 1.919683, 2.052315}, limits(narrow.centre()), CLOSE);
+    assertArrayEquals(new double[] {0.523141, 0.638689, 0.770235}, limits(narrow.tau()), CLOSE);
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {1, 2, 3, 5, 12, 40, 150})
+  void theWayThroughAnotherPriorLeadsToTheSame(int series) {
+    MarginalLikelihood likelihood = nearlyFull(series);
+    CountsPosterior first = posterior(likelihood, new TauPrior.HalfNormal(1));
+    for (TauPrior prior :
+        List.of(
+            new TauPrior.HalfNormal(0.1),
+            new TauPrior.HalfNormal(0.5),
+            new TauPrior.HalfNormal(1),
+            new TauPrior.HalfNormal(2),
+            new TauPrior.Uniform(0, 4),
+            new TauPrior.Uniform(0.5, 1.5))) {
+      CountsPosterior direct = posterior(likelihood, prior);
+      CountsPosterior through = first.under(prior).orElseThrow();
+      assertArrayEquals(
+          limits(direct.centre()), limits(through.centre()), CLOSE, () -> "centre, " + prior);
+      assertArrayEquals(limits(direct.tau()), limits(through.tau()), CLOSE, () -> "tau, " + prior);
+      assertArrayEquals(
+          limits(direct.predictive()),
+          limits(through.predictive()),
+          CLOSE,
+          () -> "further, " + prior);
+      assertArrayEquals(
+          limits(direct.average(MeanOverStudies::logitOfProportion)),
+          limits(through.average(MeanOverStudies::logitOfProportion)),
+          CLOSE,
+          () -> "average, " + prior);
+    }
+  }
+
+  /** The first is not changed by what is asked of it. */
+  @Test
+  void whatWasKnownStaysAsItWas() {
+    CountsPosterior first = posterior(nearlyFull(5), new TauPrior.HalfNormal(1));
+    double before = first.centre().median();
+    first.under(new TauPrior.HalfNormal(3)).orElseThrow();
+    assertEquals(before, first.centre().median());
+  }
+}
