@@ -174,6 +174,11 @@ public final class ReferenceBase {
     return last[0];
   }
 
+  /** Has a listener told of each later write of this process, before its writer is. */
+  public void onWrite(Runnable listener) {
+    store.onWrite(written -> listener.run());
+  }
+
   /** Number of the last change of the store, 0 when there is none. */
   public long lastChange() {
     return store.lastChange();

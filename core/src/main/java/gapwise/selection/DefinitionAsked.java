@@ -96,7 +96,9 @@ public sealed interface DefinitionAsked extends Coded {
 
   /** What a code asks for; empty where it is no code. */
   static Optional<DefinitionAsked> find(String code) {
-    return all().stream().filter(one -> one.code().equals(code)).findFirst();
+    return code.isEmpty()
+        ? Optional.empty()
+        : all().stream().filter(one -> one.code().equals(code)).findFirst();
   }
 
   /** All codes. */

@@ -6,10 +6,12 @@ import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Properties;
 import java.util.Set;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
 
@@ -17,8 +19,9 @@ import java.util.TreeSet;
 public final class Catalogue {
   private final Map<String, Template> all;
 
-  private Catalogue(Map<String, Template> all) {
-    this.all = Collections.unmodifiableMap(all);
+  /** In the order of their names, and found without a way through it. */
+  private Catalogue(SortedMap<String, Template> all) {
+    this.all = Collections.unmodifiableMap(new LinkedHashMap<>(all));
   }
 
   /** The lines of a file, before anything is read into them. */
@@ -37,7 +40,7 @@ public final class Catalogue {
 
   /** The catalogue of these sentences; throws IllegalArgumentException if braces do not match. */
   public static Catalogue of(Map<String, String> sentences) {
-    Map<String, Template> all = new TreeMap<>();
+    SortedMap<String, Template> all = new TreeMap<>();
     sentences.forEach((name, text) -> all.put(name, Template.of(text)));
     return new Catalogue(all);
   }

@@ -6,7 +6,9 @@ import gapwise.figure.drawing.MethodMark;
 import gapwise.figure.drawing.MethodShape;
 import gapwise.figure.drawing.Svg;
 import gapwise.figure.span.SpanDrawing;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Drawings as parts of a page. */
 public final class Pictures {
@@ -17,10 +19,19 @@ public final class Pictures {
 
   private static final double MARK = 16;
 
+  /** Drawn once each, for lists have one a line. */
+  private static final Map<String, String> MARKS =
+      Method.vocabulary().all().stream()
+          .collect(Collectors.toUnmodifiableMap(Method::code, Pictures::drawn));
+
   private Pictures() {}
 
   /** The mark of a method, the same as in figures; says nothing, for the name stands beside it. */
   public static String mark(Method method) {
+    return Optional.ofNullable(MARKS.get(method.code())).orElseGet(() -> drawn(method));
+  }
+
+  private static String drawn(Method method) {
     String side = String.valueOf((int) MARK);
     Svg svg =
         new Svg()

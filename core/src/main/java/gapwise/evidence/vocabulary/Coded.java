@@ -25,6 +25,9 @@ public interface Coded {
    * The constant with this code, spaces and underscores read as hyphens; empty if there is none.
    */
   static <E extends Enum<E> & Coded> Optional<E> parse(Class<E> vocabulary, String text) {
+    if (text.isBlank()) {
+      return Optional.empty();
+    }
     String sought = text.strip().toLowerCase(Locale.ROOT).replace('_', '-').replace(' ', '-');
     return Arrays.stream(vocabulary.getEnumConstants())
         .filter(constant -> constant.code().equals(sought))

@@ -19,6 +19,8 @@ public record MethodDetail(DetailKind kind, String word) implements Coded {
           .flatMap(kind -> kind.values().stream().map(word -> new MethodDetail(kind, word)))
           .toList();
 
+  private static final List<String> CODES = ALL.stream().map(Coded::code).toList();
+
   private static final Map<String, MethodDetail> BY_CODE = byCode();
 
   public MethodDetail {
@@ -58,7 +60,7 @@ public record MethodDetail(DetailKind kind, String word) implements Coded {
 
   /** All codes. */
   public static List<String> codes() {
-    return ALL.stream().map(Coded::code).toList();
+    return CODES;
   }
 
   /** The listed word that was written down for a detail, in whatever case; empty where none was. */

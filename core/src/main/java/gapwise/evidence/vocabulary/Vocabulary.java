@@ -21,10 +21,14 @@ import java.util.function.Function;
  */
 public final class Vocabulary<T extends Coded> {
   private final Map<String, T> byCode;
+  private final List<String> codes;
+  private final List<T> all;
   private final Map<String, T> bySpelling;
 
   private Vocabulary(Map<String, T> byCode, Map<String, T> bySpelling) {
     this.byCode = Collections.unmodifiableMap(byCode);
+    this.codes = List.copyOf(byCode.keySet());
+    this.all = List.copyOf(byCode.values());
     this.bySpelling = Map.copyOf(bySpelling);
   }
 
@@ -64,7 +68,7 @@ public final class Vocabulary<T extends Coded> {
 
   /** All entries in the order of the resource. */
   public List<T> all() {
-    return List.copyOf(byCode.values());
+    return all;
   }
 
   /** The entry with exactly this code. */
@@ -97,6 +101,6 @@ public final class Vocabulary<T extends Coded> {
 
   /** All codes in order. */
   public List<String> codes() {
-    return List.copyOf(byCode.keySet());
+    return codes;
   }
 }

@@ -45,11 +45,11 @@ final class SpreadSearch {
       double here = log.applyAsDouble(middle);
       double right = log.applyAsDouble(middle + step);
       double bend = (2 * here - left - right) / (step * step);
+      double slope = (right - left) / (2 * step);
       boolean hasTop = bend > 0;
-      double move =
-          hasTop ? (right - left) / (2 * step) / bend : Math.copySign(4 * step, right - left);
-      middle = within(support, middle, middle + move);
-      reach = hasTop ? FirstLook.REACH * SPARE / Math.sqrt(bend) : 4 * step;
+      double move = hasTop ? slope / bend : Math.copySign(reach, slope);
+      middle = within(support, middle, middle + Math.max(-reach, Math.min(reach, move)));
+      reach = hasTop ? Math.min(reach, FirstLook.REACH * SPARE / Math.sqrt(bend)) : reach;
       if (hasTop && Math.abs(move) * Math.sqrt(bend) <= NEAR) {
         return List.of(
             within(support, middle, middle - reach),

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.UnaryOperator;
 
 /** The accounts of one evidence base, as every process that has it open sees them. */
@@ -14,7 +15,18 @@ public final class Accounts {
   /** Changes that meet are tried again; more than this never meets. */
   private static final int TRIES = 20;
 
+  /**
+   * Where there are none, every request asks so: the first one that another process makes is seen
+   * that much later at most, one that this process makes at once.
+   */
+  private static final long NONE_NANOSECONDS = 250_000_000;
+
   private final WorkingCopies copies;
+  private final AtomicLong written = new AtomicLong();
+  private volatile Optional<None> none = Optional.empty();
+
+  /** That there was no account, when, and after how many writes of this process. */
+  private record None(long nanoTime, long written) {}
 
   Accounts(WorkingCopies copies) {
     this.copies = copies;
@@ -35,7 +47,15 @@ public final class Accounts {
 
   /** Whether there is any account that somebody may sign in with. */
   public boolean any() {
-    return copies.holds(KIND) && !open().isEmpty();
+    long now = System.nanoTime();
+    long after = written.get();
+    if (none.filter(one -> one.written == after && now - one.nanoTime < NONE_NANOSECONDS)
+        .isPresent()) {
+      return false;
+    }
+    boolean any = copies.holds(KIND) && !open().isEmpty();
+    none = any ? Optional.empty() : Optional.of(new None(now, after));
+    return any;
   }
 
   /** The account of a name, closed or not. */
@@ -52,7 +72,9 @@ public final class Accounts {
    * @return false where the name is taken, be it by a closed one; nothing is changed then
    */
   public boolean add(Account account, String by) {
-    return copies.keep(KIND, account.key(), account.toJson(), by, 0).isPresent();
+    boolean added = copies.keep(KIND, account.key(), account.toJson(), by, 0).isPresent();
+    written.incrementAndGet();
+    return added;
   }
 
   /**
@@ -69,6 +91,7 @@ public final class Accounts {
       Account next = change.apply(Account.ofJson(seen.get().json()));
       String key = Account.key(name);
       if (copies.keep(KIND, key, next.toJson(), by, seen.get().version()).isPresent()) {
+        written.incrementAndGet();
         return Optional.of(next);
       }
     }

@@ -29,10 +29,17 @@ final class AnswerAhead extends Handler.Wrapper {
     return super.handle(request, ahead, ahead);
   }
 
+  /** What was written, given on without another copy. */
+  private static final class Kept extends ByteArrayOutputStream {
+    ByteBuffer whole() {
+      return ByteBuffer.wrap(buf, 0, count);
+    }
+  }
+
   /** One answer; its writer is told that all is written before it is. */
   private final class Ahead extends Response.Wrapper implements Callback {
     private final Callback whole;
-    private final ByteArrayOutputStream kept = new ByteArrayOutputStream();
+    private final Kept kept = new Kept();
     private boolean passes;
 
     Ahead(Request request, Response response, Callback whole) {
@@ -50,7 +57,7 @@ final class AnswerAhead extends Handler.Wrapper {
         written.succeeded();
       } else {
         passes = true;
-        ByteBuffer first = ByteBuffer.wrap(kept.toByteArray());
+        ByteBuffer first = kept.whole();
         super.write(
             false, first, Callback.from(() -> super.write(last, part, written), written::failed));
       }
@@ -62,7 +69,7 @@ final class AnswerAhead extends Handler.Wrapper {
       if (passes) {
         whole.succeeded();
       } else {
-        super.write(true, ByteBuffer.wrap(kept.toByteArray()), whole);
+        super.write(true, kept.whole(), whole);
       }
     }
 

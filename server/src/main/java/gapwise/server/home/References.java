@@ -20,6 +20,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.atomic.AtomicBoolean;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -35,14 +36,19 @@ public final class References implements AutoCloseable {
   /** References that are compared while somebody waits: about a second on a slow core. */
   private static final int FEW = 1_000;
 
+  /** For what other processes write; what this one writes is seen at once. */
+  private static final long LOOKS_APART_NANOSECONDS = 250_000_000;
+
   private final ReferenceBase base;
   private final EvidenceBase evidence;
+  private final AtomicBoolean written = new AtomicBoolean(true);
   private final Map<String, KeptLine> lines = new HashMap<>();
   private final Map<String, ReferenceDecision> decisions = new HashMap<>();
   private final Map<String, Citation> studies = new HashMap<>();
 
   private Optional<Long> seen = Optional.empty();
   private boolean studiesRead;
+  private long looked;
 
   /** Counts what is compared: a reference or a citation that is new or says something else. */
   private long edition;
@@ -94,6 +100,7 @@ public final class References implements AutoCloseable {
   References(ReferenceBase base, EvidenceBase evidence) {
     this.base = base;
     this.evidence = evidence;
+    base.onWrite(() -> written.set(true));
   }
 
   /** All of them in brief, with what was settled. */
@@ -170,6 +177,11 @@ public final class References implements AutoCloseable {
 
   /** Takes in what was written since it was last asked. */
   private void refresh() {
+    long now = System.nanoTime();
+    if (!written.getAndSet(false) && now - looked < LOOKS_APART_NANOSECONDS) {
+      return;
+    }
+    looked = now;
     long last = base.lastChange();
     if (seen.filter(change -> change >= last).isPresent()) {
       return;
@@ -191,8 +203,8 @@ public final class References implements AutoCloseable {
       shelf = shelf.withDecisions(decisions.values());
     }
     if (studiesRead) {
-      StudiesAt now = evidence.latest();
-      taking.studies.forEach(id -> takeStudy(id, now));
+      StudiesAt latest = evidence.latest();
+      taking.studies.forEach(id -> takeStudy(id, latest));
     }
   }
 

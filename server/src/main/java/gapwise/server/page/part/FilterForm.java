@@ -46,6 +46,13 @@ public record FilterForm(
     List<On> on,
     Optional<String> loose) {
 
+  /** Words of details by the heading of their detail, in the order of the vocabulary. */
+  private static final Map<String, List<MethodDetail>> DETAILS =
+      MethodDetail.all().stream()
+          .collect(
+              Collectors.groupingBy(
+                  one -> one.kind().heading(), LinkedHashMap::new, Collectors.toList()));
+
   /** Names that start a list anew when a filter changes. */
   private static final List<String> PLACE = List.of("page");
 
@@ -155,10 +162,15 @@ public record FilterForm(
       List<? extends Coded> vocabulary,
       Map<String, SearchAnswer.Count> counts,
       Address address) {
-    return vocabulary.stream()
-        .map(word -> choice(name, word.code(), label(word), counts, address))
-        .filter(choice -> choice.count() > 0 || choice.chosen())
-        .toList();
+    List<String> chosen = address.all(name);
+    List<Choice> choices = new ArrayList<>();
+    for (Coded word : vocabulary) {
+      String code = word.code();
+      if (counts.containsKey(code) || chosen.contains(code)) {
+        choices.add(choice(name, code, label(word), counts, address));
+      }
+    }
+    return choices;
   }
 
   private static Choice choice(
@@ -189,12 +201,7 @@ public record FilterForm(
   }
 
   private static List<Group> details(Map<String, SearchAnswer.Count> counts, Address address) {
-    Map<String, List<MethodDetail>> byKind =
-        MethodDetail.all().stream()
-            .collect(
-                Collectors.groupingBy(
-                    one -> one.kind().heading(), LinkedHashMap::new, Collectors.toList()));
-    return byKind.entrySet().stream()
+    return DETAILS.entrySet().stream()
         .map(
             kind ->
                 new Group(
