@@ -143,7 +143,7 @@ public final class CountsPosterior {
                     SpreadSearch.edges(
                         place -> groups.log(tau, place),
                         scale.places(groups.look.tau(tau)),
-                        support));
+                        scale.places(FirstLook.reach(tau))));
     return SmoothDensity.of(log, edges, support.from(), support.to());
   }
 

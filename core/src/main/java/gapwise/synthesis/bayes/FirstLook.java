@@ -28,9 +28,15 @@ record FirstLook(MarginalLikelihood likelihood) {
     return most - least <= FARTHEST;
   }
 
-  /** Where tau lies; of a prior with a turning point. */
+  /** Where tau may lie by its prior, one with a turning point. */
+  static Stretch.Range reach(TauPrior prior) {
+    double farthest = REACH * prior.turningPoint().orElseThrow();
+    return new Stretch.Range(prior.from(), Math.min(prior.to(), farthest));
+  }
+
+  /** Where it lies. */
   Stretch.Range tau(TauPrior prior) {
-    double highest = Math.min(prior.to(), REACH * prior.turningPoint().orElseThrow());
+    double highest = reach(prior).to();
     double[] logs = new double[LOOKS + 1];
     double top = Double.NEGATIVE_INFINITY;
     for (int i = 0; i <= LOOKS; i++) {

@@ -11,7 +11,7 @@ final class SpreadSearch {
   /** A place that lies below another by more holds nothing of what is told. */
   private static final double SEEN = 22;
 
-  private static final int MOST_STEPS = 6;
+  private static final int MOST_STEPS = 12;
 
   /** A top that moves by less of its own spread is near enough for a stretch about it. */
   private static final double NEAR = 0.5;
@@ -27,7 +27,7 @@ final class SpreadSearch {
    *
    * @param log logarithm of the density up to a constant
    * @param thought where it is thought to lie, within the support
-   * @param support where there is any
+   * @param support where there is any; ends
    */
   static List<Double> edges(
       DoubleUnaryOperator log, Stretch.Range thought, Stretch.Range support) {
@@ -46,11 +46,11 @@ final class SpreadSearch {
       double right = log.applyAsDouble(middle + step);
       double bend = (2 * here - left - right) / (step * step);
       double slope = (right - left) / (2 * step);
-      boolean hasTop = bend > 0;
-      double move = hasTop ? slope / bend : Math.copySign(reach, slope);
-      middle = within(support, middle, middle + Math.max(-reach, Math.min(reach, move)));
-      reach = hasTop ? Math.min(reach, FirstLook.REACH * SPARE / Math.sqrt(bend)) : reach;
-      if (hasTop && Math.abs(move) * Math.sqrt(bend) <= NEAR) {
+      double move = bend > 0 ? slope / bend : Math.copySign(2 * reach, slope);
+      middle = within(support, middle, middle + Math.max(-2 * reach, Math.min(2 * reach, move)));
+      reach =
+          Math.min(2 * reach, bend > 0 ? FirstLook.REACH * SPARE / Math.sqrt(bend) : 2 * reach);
+      if (bend > 0 && Math.abs(move) * Math.sqrt(bend) <= NEAR) {
         return List.of(
             within(support, middle, middle - reach),
             middle,

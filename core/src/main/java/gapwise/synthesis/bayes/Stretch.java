@@ -124,6 +124,18 @@ final class Stretch {
     return GaussLegendre.weight(i) * width() / 2 * Math.exp(logs[i] - scale);
   }
 
+  /**
+   * How much the points, which are far apart for a narrow density, make too much or too little of
+   * its mass, as a share of it.
+   */
+  double massUnseen() {
+    double points = 0;
+    for (int i = 0; i < logs.length; i++) {
+      points += massOfPoint(i, top);
+    }
+    return Math.abs(points / massOver(top) - 1);
+  }
+
   /** Mass of all, over e^scale. */
   double massOver(double scale) {
     tabulate();

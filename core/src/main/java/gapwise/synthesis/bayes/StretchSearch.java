@@ -12,6 +12,12 @@ final class StretchSearch {
   /** However low the density, more doubt than this might hide a hump. */
   private static final double MOST_DOUBT = 0.02;
 
+  /** More mass between the points, in shares of that of a stretch, would be missed in sums. */
+  private static final double MOST_UNSEEN = 1e-3;
+
+  /** Points of a stretch that fall no deeper lie near enough for that. */
+  private static final double DEEP = 26;
+
   /** A first stretch whose points fall deeper than this is drawn in. */
   private static final double TOO_DEEP = 60;
 
@@ -129,8 +135,9 @@ final class StretchSearch {
 
   /** Doubt counts for less where the density is low. */
   private boolean isHeld(Stretch stretch) {
-    return stretch.doubt()
-        <= Math.min(MOST_DOUBT, SmoothDensity.HELD * Math.exp(top - stretch.top()));
+    double low = Math.exp(top - stretch.top());
+    return stretch.doubt() <= Math.min(MOST_DOUBT, SmoothDensity.HELD * low)
+        && (stretch.deepest() <= DEEP || stretch.massUnseen() <= MOST_UNSEEN * low);
   }
 
   /** Adds stretches, each wider by half, until the last point lies deep enough. */
