@@ -2,10 +2,12 @@
 
 Nearly full series look alike where each has its own logit, so the spread between them is easily
 sought where it is not. The likelihoods of all series are laid on one grid of true values and folded
-with normal densities by whole matrices of NumPy. Printed for AnotherPriorTest.
+with normal densities by whole matrices of NumPy and SciPy. Printed for AnotherPriorTest.
 """
 
 import numpy as np
+from scipy.interpolate import CubicSpline
+from scipy.optimize import brentq
 
 
 def series():
@@ -13,9 +15,9 @@ def series():
     return [(total - 7 * i * i % max(1, total // 3), total) for i, total in enumerate(totals)]
 
 
-def quantile(mass, edges, level):
-    below = np.concatenate([[0], np.cumsum(mass)]) / mass.sum()
-    return np.interp(level, below, edges)
+def quantile(places, density, level):
+    below = CubicSpline(places, density).antiderivative()
+    return brentq(lambda x: below(x) - level * below(places[-1]), places[0], places[-1])
 
 
 def posterior(scale):
@@ -26,10 +28,8 @@ def posterior(scale):
     values = -events * np.logaddexp(0, -theta) - (totals - events) * np.logaddexp(0, theta)
     tops = values.max(axis=1, keepdims=True)
     values = np.exp(values - tops)
-    tau_edges = np.linspace(0.2, 1.2, 401)
-    mu_edges = np.linspace(1.2, 2.8, 801)
-    taus = (tau_edges[1:] + tau_edges[:-1]) / 2
-    mus = (mu_edges[1:] + mu_edges[:-1]) / 2
+    taus = np.linspace(0.2, 1.2, 401)
+    mus = np.linspace(1.2, 2.8, 801)
     logs = np.empty((len(taus), len(mus)))
     for i, tau in enumerate(taus):
         normal = np.exp(-((theta[:, None] - mus) / tau) ** 2 / 2) * step / tau
@@ -38,8 +38,8 @@ def posterior(scale):
     mass = np.exp(logs - logs.max())
     ends = max(mass[0].sum(), mass[-1].sum(), mass[:, 0].sum(), mass[:, -1].sum()) / mass.sum()
     print("scale %g, at the ends of the grid at most %.1e" % (scale, ends))
-    for name, sums, edges in (("centre", mass.sum(0), mu_edges), ("tau", mass.sum(1), tau_edges)):
-        print(" ", name, *("%.6f" % quantile(sums, edges, level) for level in (0.025, 0.5, 0.975)))
+    for name, places, density in (("centre", mus, mass.sum(0)), ("tau", taus, mass.sum(1))):
+        print(" ", name, *("%.6f" % quantile(places, density, one) for one in (0.025, 0.5, 0.975)))
 
 
 if __name__ == "__main__":

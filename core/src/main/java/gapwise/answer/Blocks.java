@@ -164,19 +164,14 @@ public final class Blocks {
   }
 
   private static List<Block> byMethod(List<Line> lines, Result result) {
+    Map<Method, List<Line>> found =
+        lines.stream()
+            .sorted(Comparator.comparingDouble(Blocks::length))
+            .collect(Collectors.groupingBy(line -> line.row().arm().method().principal()));
     Map<Method, List<Line>> byMethod = new LinkedHashMap<>();
     Stream.concat(Method.vocabulary().all().stream(), Stream.of(Method.SEVERAL))
-        .forEach(
-            method -> {
-              List<Line> own =
-                  lines.stream()
-                      .filter(line -> line.row().arm().method().principal().equals(method))
-                      .sorted(Comparator.comparingDouble(Blocks::length))
-                      .toList();
-              if (!own.isEmpty()) {
-                byMethod.put(method, own);
-              }
-            });
+        .filter(found::containsKey)
+        .forEach(method -> byMethod.put(method, found.getOrDefault(method, List.of())));
     if (byMethod.size() > 1 && SynthesisResult.of(result).groups().isEmpty()) {
       // What is pooled over methods is the value of none of them.
       List<Line> together = byMethod.values().stream().flatMap(List::stream).toList();

@@ -9,8 +9,10 @@ import gapwise.effect.StudyData;
 import gapwise.effect.StudyEffect;
 import gapwise.numeric.ReferenceDistribution;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -73,6 +75,8 @@ public final class StudyTable {
   public static <D extends StudyData> List<Result.Study> rows(
       Studies<D> studies, Measure<D> measure, IntFunction<OptionalDouble> weights, double level) {
     List<Result.Study> rows = new ArrayList<>();
+    // Small series have the same counts again and again, and an exact interval takes a search.
+    Map<D, Optional<Result.Estimate>> exact = new HashMap<>();
     int pooled = 0;
     for (Studies.Entry<D> entry : studies.all()) {
       Work.check();
@@ -82,13 +86,28 @@ public final class StudyTable {
         weight = share.isEmpty() ? share : OptionalDouble.of(100 * share.getAsDouble());
         pooled++;
       }
-      rows.add(row(entry, measure, weight, level));
+      Optional<Result.Estimate> shown =
+          entry
+              .data()
+              .flatMap(data -> exact.computeIfAbsent(data, one -> exact(one, measure, level)));
+      rows.add(row(entry, measure, weight, shown, level));
     }
     return rows;
   }
 
+  private static <D extends StudyData> Optional<Result.Estimate> exact(
+      D data, Measure<D> measure, double level) {
+    return measure
+        .shownStudy(data, level)
+        .map(s -> new Result.Estimate(s.estimate(), s.interval().lower(), s.interval().upper()));
+  }
+
   private static <D extends StudyData> Result.Study row(
-      Studies.Entry<D> entry, Measure<D> measure, OptionalDouble weight, double level) {
+      Studies.Entry<D> entry,
+      Measure<D> measure,
+      OptionalDouble weight,
+      Optional<Result.Estimate> exact,
+      double level) {
     OptionalDouble none = OptionalDouble.empty();
     OptionalDouble effect = entry.effect().map(StudyEffect::estimate).orElse(none);
     OptionalDouble variance = entry.effect().map(StudyEffect::variance).orElse(none);
@@ -113,7 +132,7 @@ public final class StudyTable {
         lower,
         upper,
         weight,
-        shown(entry, measure, effect, lower, upper, level),
+        exact.isPresent() ? exact : shown(entry, measure, effect, lower, upper),
         details.map(StudyEffect.Standardised::uncorrected).orElse(none),
         details.map(d -> OptionalDouble.of(d.factor())).orElse(none));
   }
@@ -123,16 +142,9 @@ public final class StudyTable {
       Measure<D> measure,
       OptionalDouble effect,
       OptionalDouble lower,
-      OptionalDouble upper,
-      double level) {
-    Optional<Result.Estimate> exact =
-        entry
-            .data()
-            .flatMap(data -> measure.shownStudy(data, level))
-            .map(
-                s -> new Result.Estimate(s.estimate(), s.interval().lower(), s.interval().upper()));
-    if (exact.isPresent() || lower.isEmpty()) {
-      return exact;
+      OptionalDouble upper) {
+    if (lower.isEmpty()) {
+      return Optional.empty();
     }
     BackTransform back = measure.shown(List.of(entry.data().orElseThrow()));
     return Optional.of(

@@ -3,9 +3,10 @@ package gapwise.synthesis.bayes;
 import gapwise.synthesis.likelihood.MarginalLikelihood;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** Where things lie if each study's own value were normal about the true one. */
-record FirstLook(MarginalLikelihood likelihood) {
+final class FirstLook {
   /** The prior of tau reaches no farther than this many of its scales, e^-19 of its height. */
   static final double REACH = 6.2;
 
@@ -17,13 +18,28 @@ record FirstLook(MarginalLikelihood likelihood) {
   /** Studies farther apart, by a factor of 10^40, are not of one outcome in one unit. */
   private static final double FARTHEST = 92;
 
+  /** Own value, its variance, and how many have it, of the studies that differ. */
+  private final double[] values;
+
+  private final double[] variances;
+  private final int[] times;
+
+  FirstLook(MarginalLikelihood likelihood) {
+    int[] first =
+        IntStream.range(0, likelihood.size()).filter(i -> likelihood.alike(i) > 0).toArray();
+    this.values = IntStream.of(first).mapToDouble(likelihood::ownValue).toArray();
+    this.variances =
+        IntStream.of(first).mapToDouble(i -> 1 / likelihood.ownInformation(i)).toArray();
+    this.times = IntStream.of(first).map(likelihood::alike).toArray();
+  }
+
   /** Whether the studies lie near enough for any sum over them to hold them all. */
   boolean isWithinArithmetic() {
     double least = Double.POSITIVE_INFINITY;
     double most = Double.NEGATIVE_INFINITY;
-    for (int i = 0; i < likelihood.size(); i++) {
-      least = Math.min(least, likelihood.ownValue(i));
-      most = Math.max(most, likelihood.ownValue(i));
+    for (double value : values) {
+      least = Math.min(least, value);
+      most = Math.max(most, value);
     }
     return most - least <= FARTHEST;
   }
@@ -63,18 +79,20 @@ record FirstLook(MarginalLikelihood likelihood) {
     Sums sums = sums(tau);
     double mean = sums.mean();
     double squares = 0;
-    for (int i = 0; i < likelihood.size(); i++) {
-      double off = likelihood.ownValue(i) - mean;
-      squares += off * off / (1 / likelihood.ownInformation(i) + tau * tau);
+    for (int i = 0; i < values.length; i++) {
+      double off = values[i] - mean;
+      squares += times[i] * off * off / (variances[i] + tau * tau);
     }
     return (sums.logs() - Math.log(sums.weights()) - squares) / 2;
   }
 
   /** A standard error in the middle of those of the studies. */
   double typicalError() {
-    double[] errors = new double[likelihood.size()];
-    for (int i = 0; i < errors.length; i++) {
-      errors[i] = 1 / Math.sqrt(likelihood.ownInformation(i));
+    double[] errors = new double[IntStream.of(times).sum()];
+    int filled = 0;
+    for (int i = 0; i < times.length; i++) {
+      Arrays.fill(errors, filled, filled + times[i], Math.sqrt(variances[i]));
+      filled += times[i];
     }
     Arrays.sort(errors);
     return errors[errors.length / 2];
@@ -88,15 +106,15 @@ record FirstLook(MarginalLikelihood likelihood) {
 
   private Sums sums(double tau) {
     double weights = 0;
-    double values = 0;
+    double sum = 0;
     double logs = 0;
-    for (int i = 0; i < likelihood.size(); i++) {
-      double weight = 1 / (1 / likelihood.ownInformation(i) + tau * tau);
-      weights += weight;
-      values += weight * likelihood.ownValue(i);
-      logs += Math.log(weight);
+    for (int i = 0; i < values.length; i++) {
+      double weight = 1 / (variances[i] + tau * tau);
+      weights += times[i] * weight;
+      sum += times[i] * weight * values[i];
+      logs += times[i] * Math.log(weight);
     }
-    return new Sums(weights, values / weights, logs);
+    return new Sums(weights, sum / weights, logs);
   }
 
   private record Sums(double weights, double mean, double logs) {}

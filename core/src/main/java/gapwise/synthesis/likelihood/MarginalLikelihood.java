@@ -33,6 +33,11 @@ public final class MarginalLikelihood {
     return studies.size();
   }
 
+  /** How many studies have the same counts as this one, which is the first of them; else 0. */
+  public int alike(int study) {
+    return multiplicities[study];
+  }
+
   /** The same at one spread. */
   public AtSpread at(double tau) {
     int[] first = first();
