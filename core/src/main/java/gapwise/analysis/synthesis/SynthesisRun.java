@@ -13,6 +13,7 @@ import gapwise.analysis.pooling.PooledResult;
 import gapwise.analysis.pooling.RepeatedStudies;
 import gapwise.analysis.pooling.StudyTable;
 import gapwise.analysis.pooling.Synthesis;
+import gapwise.analysis.pooling.ZeroVariances;
 import gapwise.analysis.result.Result;
 import gapwise.analysis.rows.DataTable;
 import gapwise.analysis.smallstudy.FunnelResult;
@@ -51,6 +52,7 @@ final class SynthesisRun<D extends StudyData> {
       warnings.addAll(RepeatedStudies.warnings(synthesis.studies()));
     }
     SynthesisResult result = new SynthesisRun<>(plan.parts(), synthesis, warnings).result();
+    ZeroVariances.advise(plan.pooling().measure(), warnings);
     warnings.addAll(SpreadTakenAsKnown.of(plan.head().json(), result));
     return new Result(
         plan.head().json(), StudyTable.data(synthesis.studies(), table), result, warnings);

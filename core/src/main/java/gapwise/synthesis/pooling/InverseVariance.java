@@ -28,9 +28,7 @@ public final class InverseVariance {
           "",
           "zero-variance",
           "a study's estimated variance is 0, so it would take all the weight and nothing is"
-              + " pooled; of single proportions the logit, arcsine or double arcsine scale or an"
-              + " exact likelihood can use such studies, of two groups of counts Mantel-Haenszel"
-              + " pooling, and of other values check the standard deviation or standard error");
+              + " pooled");
 
   private static final Problem OUT_OF_RANGE =
       new Problem(
