@@ -54,7 +54,7 @@ public record CumulativePart(String column) {
               some.limit(Interval::upper),
               some.tauSquared()));
     }
-    Refit.withoutWidth(withoutWidth).ifPresent(warnings::add);
+    StudyWarnings.entriesWithoutWidth(withoutWidth).ifPresent(warnings::add);
     return Optional.of(steps);
   }
 

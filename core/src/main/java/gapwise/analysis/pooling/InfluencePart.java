@@ -104,7 +104,7 @@ public final class InfluencePart {
               rest.tauSquared(),
               rest.pooled().q()));
     }
-    Refit.withoutWidth(withoutWidth).ifPresent(warnings::add);
+    StudyWarnings.entriesWithoutWidth(withoutWidth).ifPresent(warnings::add);
     return omitted;
   }
 

@@ -1,14 +1,8 @@
 package gapwise.analysis.pooling;
 
-import static gapwise.sentence.Sentences.say;
-
-import gapwise.analysis.result.Result;
 import gapwise.effect.Interval;
 import gapwise.synthesis.pooling.PooledMean;
 import gapwise.synthesis.pooling.PooledValue;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 
@@ -24,9 +18,6 @@ public record Refit(PooledValue pooled, boolean random) {
    * these, are told up to here: studies added one by one, and profile likelihood limits.
    */
   public static final int MOST_STUDIES = 1000;
-
-  /** More entries than this are counted and not named. */
-  private static final int MOST_NAMED = 5;
 
   OptionalDouble estimate() {
     return of(PooledMean::estimate);
@@ -50,26 +41,6 @@ public record Refit(PooledValue pooled, boolean random) {
         .map(PooledMean::interval)
         .filter(limits -> !(limits.lower() < limits.upper()))
         .isPresent();
-  }
-
-  /**
-   * Says that limits are left out.
-   *
-   * @param entries labels of those that have none for this reason
-   */
-  static Optional<Result.Warning> withoutWidth(List<String> entries) {
-    if (entries.isEmpty()) {
-      return Optional.empty();
-    }
-    String names =
-        String.join(", ", entries.subList(0, Math.min(MOST_NAMED, entries.size())))
-            + (entries.size() > MOST_NAMED ? ", ..." : "");
-    return Optional.of(
-        Result.Warning.of(
-            "zero-width-interval",
-            say(
-                "analysis.entries-without-width",
-                Map.of("entries", entries.size(), "names", names))));
   }
 
   /** One study alone has a tau squared of 0. */

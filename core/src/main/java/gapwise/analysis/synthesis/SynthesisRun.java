@@ -12,6 +12,7 @@ import gapwise.analysis.pooling.PooledPart;
 import gapwise.analysis.pooling.PooledResult;
 import gapwise.analysis.pooling.RepeatedStudies;
 import gapwise.analysis.pooling.StudyTable;
+import gapwise.analysis.pooling.StudyWarnings;
 import gapwise.analysis.pooling.Synthesis;
 import gapwise.analysis.pooling.ZeroVariances;
 import gapwise.analysis.result.Result;
@@ -52,6 +53,7 @@ final class SynthesisRun<D extends StudyData> {
       warnings.addAll(RepeatedStudies.warnings(synthesis.studies()));
     }
     SynthesisResult result = new SynthesisRun<>(plan.parts(), synthesis, warnings).result();
+    StudyWarnings.rowsWithoutWidth(result.studies()).ifPresent(warnings::add);
     ZeroVariances.advise(plan.pooling().measure(), warnings);
     warnings.addAll(SpreadTakenAsKnown.of(plan.head().json(), result));
     return new Result(
