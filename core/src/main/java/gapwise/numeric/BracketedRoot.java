@@ -72,8 +72,8 @@ public final class BracketedRoot {
 
   /**
    * Finds a root between two places to its own digits. {@link #find} stops at a width that is small
-   * beside the whole bracket, which a root that is smaller by many powers of ten still is not beside;
-   * here what it leaves is narrowed down again.
+   * beside the whole bracket, which a root that is smaller by many powers of ten still is not
+   * beside; here what it leaves is narrowed down again.
    *
    * @param function as there
    * @param lower as there, not below 0

@@ -14,8 +14,8 @@ import org.apache.commons.statistics.distribution.TDistribution;
  *
  * <p>A point of Student's t takes some ten microseconds, as long as all else of pooling a hundred
  * studies, and one pooling asks for the same point several times, thousands of poolings of as many
- * studies for the same again. So the distributions of few degrees of freedom are made once, and each
- * keeps the last point it was asked for.
+ * studies for the same again. So the distributions of few degrees of freedom are made once, and
+ * each keeps the last point it was asked for.
  */
 public final class ReferenceDistribution {
   private static final ReferenceDistribution NORMAL =
@@ -29,7 +29,9 @@ public final class ReferenceDistribution {
   private final ContinuousDistribution distribution;
   private final OptionalDouble degreesOfFreedom;
 
-  /** Never half written, as a record is not: whoever sees an older one works the point out again. */
+  /**
+   * Never half written, as a record is not: whoever sees an older one works the point out again.
+   */
   private volatile Point last = new Point(0, 0);
 
   /** A level and its multiplier. */

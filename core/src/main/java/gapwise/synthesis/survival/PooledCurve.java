@@ -114,8 +114,8 @@ public final class PooledCurve {
   }
 
   /**
-   * Where the upper limit crosses one half; empty if it does not. A share of 0 has no limits, and so
-   * nothing above which it cannot be.
+   * Where the upper limit crosses one half; empty if it does not. A share of 0 has no limits, and
+   * so nothing above which it cannot be.
    */
   public OptionalDouble medianUpper() {
     return crossing(p -> p.limits().map(Interval::upper).orElse(1.0));

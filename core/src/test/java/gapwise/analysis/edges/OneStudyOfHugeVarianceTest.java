@@ -64,8 +64,7 @@ class OneStudyOfHugeVarianceTest {
       int studies = 2 + random.nextInt(5);
       for (int i = 0; i < studies; i++) {
         double size = Math.pow(10, random.nextInt(24) - 12);
-        Plans.row(
-            rows, "effect", random.nextGaussian() * Math.sqrt(size), "variance", size / 1000);
+        Plans.row(rows, "effect", random.nextGaussian() * Math.sqrt(size), "variance", size / 1000);
       }
       for (String kind : new String[] {"q-profile", "profile-likelihood"}) {
         JsonNode wide = limits(rows, kind, 0.95);

@@ -12,8 +12,7 @@ class NetworkRowsTest {
   private static final double[] PARAMETERS = {0.7, -1.3, 2.9};
 
   private static NetworkStudy study(String one, String other, double variance) {
-    return new NetworkStudy(
-        "study", List.of(one, other), List.of(0.5), List.of(List.of(variance)));
+    return new NetworkStudy("study", List.of(one, other), List.of(0.5), List.of(List.of(variance)));
   }
 
   private static List<SparseRow> rows(List<NetworkStudy> studies) {
