@@ -1,6 +1,5 @@
 package gapwise.effect;
 
-import gapwise.effect.SpreadConversion.FromTest;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -12,7 +11,7 @@ import java.util.stream.Stream;
  *
  * @param correlation of values before and after, where a row names none
  */
-public record MeanDifference(OptionalDouble correlation) implements Measure<TwoMeans> {
+public record MeanDifference(OptionalDouble correlation) implements OfTwoMeans {
   @Override
   public List<Role> roles() {
     return Measures.withTest(
@@ -28,11 +27,7 @@ public record MeanDifference(OptionalDouble correlation) implements Measure<TwoM
   }
 
   @Override
-  public List<StudyEffect> effects(List<TwoMeans> studies) {
-    return studies.stream().map(MeanDifference::effect).toList();
-  }
-
-  private static StudyEffect effect(TwoMeans means) {
+  public StudyEffect effect(TwoMeans means) {
     ArmMean i = means.intervention();
     ArmMean c = means.comparator();
     double difference = i.mean().getAsDouble() - c.mean().getAsDouble();
@@ -42,21 +37,6 @@ public record MeanDifference(OptionalDouble correlation) implements Measure<TwoM
       return means.withoutSpread(difference);
     }
     return StudyEffect.of(difference, first.getAsDouble() + second.getAsDouble());
-  }
-
-  @Override
-  public boolean fromMedian(TwoMeans study) {
-    return study.fromMedian();
-  }
-
-  @Override
-  public boolean looksSkewed(TwoMeans study) {
-    return study.looksSkewed();
-  }
-
-  @Override
-  public FromTest fromTest(TwoMeans study) {
-    return study.fromTest();
   }
 
   @Override

@@ -1,6 +1,5 @@
 package gapwise.effect;
 
-import gapwise.effect.SpreadConversion.FromTest;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -9,7 +8,7 @@ import java.util.OptionalDouble;
  * Log ratio of means log(m1/m2), variance s1^2/(n1 m1^2) + s2^2/(n2 m2^2) (Hedges, Gurevitch and
  * Curtis, Ecology 1999;80:1150). Means must be above 0.
  */
-public record RatioOfMeans() implements Measure<TwoMeans> {
+public record RatioOfMeans() implements OfTwoMeans {
   @Override
   public List<Role> roles() {
     return Measures.twoMeanRoles();
@@ -21,11 +20,7 @@ public record RatioOfMeans() implements Measure<TwoMeans> {
   }
 
   @Override
-  public List<StudyEffect> effects(List<TwoMeans> studies) {
-    return studies.stream().map(RatioOfMeans::effect).toList();
-  }
-
-  private static StudyEffect effect(TwoMeans means) {
+  public StudyEffect effect(TwoMeans means) {
     ArmMean i = means.intervention();
     ArmMean c = means.comparator();
     double first = i.mean().getAsDouble();
@@ -43,21 +38,6 @@ public record RatioOfMeans() implements Measure<TwoMeans> {
     }
     return StudyEffect.of(
         ratio, one.getAsDouble() / first / first + two.getAsDouble() / second / second);
-  }
-
-  @Override
-  public boolean fromMedian(TwoMeans study) {
-    return study.fromMedian();
-  }
-
-  @Override
-  public boolean looksSkewed(TwoMeans study) {
-    return study.looksSkewed();
-  }
-
-  @Override
-  public FromTest fromTest(TwoMeans study) {
-    return study.fromTest();
   }
 
   @Override

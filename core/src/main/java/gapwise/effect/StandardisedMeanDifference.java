@@ -16,7 +16,7 @@ import org.apache.commons.numbers.gamma.GammaRatio;
  * @param factorSquared whether the second variance is taken
  */
 public record StandardisedMeanDifference(boolean exact, boolean factorSquared)
-    implements Measure<TwoMeans> {
+    implements OfTwoMeans {
   @Override
   public List<Role> roles() {
     return Measures.twoMeanRoles();
@@ -28,11 +28,7 @@ public record StandardisedMeanDifference(boolean exact, boolean factorSquared)
   }
 
   @Override
-  public List<StudyEffect> effects(List<TwoMeans> studies) {
-    return studies.stream().map(this::effect).toList();
-  }
-
-  private StudyEffect effect(TwoMeans means) {
+  public StudyEffect effect(TwoMeans means) {
     ArmMean i = means.intervention();
     ArmMean c = means.comparator();
     double degrees = i.n() + c.n() - 2;
@@ -73,21 +69,6 @@ public record StandardisedMeanDifference(boolean exact, boolean factorSquared)
     return exact
         ? 1 / (Math.sqrt(degrees / 2) * GammaRatio.delta((degrees - 1) / 2, 0.5))
         : 1 - 3 / (4 * degrees - 1);
-  }
-
-  @Override
-  public boolean fromMedian(TwoMeans study) {
-    return study.fromMedian();
-  }
-
-  @Override
-  public boolean looksSkewed(TwoMeans study) {
-    return study.looksSkewed();
-  }
-
-  @Override
-  public FromTest fromTest(TwoMeans study) {
-    return study.fromTest();
   }
 
   @Override

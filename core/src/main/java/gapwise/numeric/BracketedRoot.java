@@ -70,6 +70,23 @@ public final class BracketedRoot {
     return narrow(function, lower, atLower, upper, atUpper);
   }
 
+  /**
+   * Finds a root between two places to its own digits. {@link #find} stops at a width that is small
+   * beside the whole bracket, which a root that is smaller by many powers of ten still is not
+   * beside; here what it leaves is narrowed down again.
+   *
+   * @param function as there
+   * @param lower as there, not below 0
+   * @param upper as there
+   */
+  public static Root findHoweverSmall(DoubleUnaryOperator function, double lower, double upper) {
+    Root root = find(function, lower, upper);
+    while (root.converged() && root.upper() - root.lower() > 4 * RELATIVE_WIDTH * root.upper()) {
+      root = find(function, root.lower(), root.upper());
+    }
+    return root;
+  }
+
   private static Root narrow(
       DoubleUnaryOperator function, double from, double atFrom, double to, double atTo) {
     double a = from;

@@ -55,7 +55,7 @@ public final class ScannedMaximum {
           i == POINTS - 1 ? upper : upper * Math.pow(SMALLEST_SHARE, 1 - i / (POINTS - 1.0));
       double slopeTo = derivative.applyAsDouble(to);
       if (slopeFrom > 0 && slopeTo <= 0) {
-        BracketedRoot.Root root = BracketedRoot.find(derivative, from, to);
+        BracketedRoot.Root root = BracketedRoot.findHoweverSmall(derivative, from, to);
         best = Optional.of(higher(value, best, new Maximum(root.value(), root.converged())));
       }
       from = to;

@@ -34,6 +34,17 @@ class BracketedRootTest {
     assertEquals(1e-12, root.value(), 1e-14);
   }
 
+  /** log(1 + x/c) is 1 at c (e - 1). */
+  @Test
+  void aRootFarBelowItsBracketHasItsOwnDigits() {
+    for (double scale : new double[] {1e-200, 1e-30, 1e-10, 1, 1e9}) {
+      double expected = scale * Math.expm1(1);
+      Root root = BracketedRoot.findHoweverSmall(x -> Math.log1p(x / scale) - 1, 0, 1e10);
+      assertTrue(root.converged());
+      assertEquals(expected, root.value(), 1e-14 * expected);
+    }
+  }
+
   @Test
   void aFunctionThatIsInfiniteAtAnEndIsNarrowedDown() {
     Root root = BracketedRoot.find(x -> Math.log(x) + 3, 0, 1);

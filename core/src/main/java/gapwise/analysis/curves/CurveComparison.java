@@ -116,6 +116,7 @@ final class CurveComparison {
     double estimate = a.get().estimate() - b.get().estimate();
     double error = Math.hypot(a.get().standardError(), b.get().standardError());
     double half = multiplier() * error;
+    WithoutWidth.ofDifference(own, a.get(), other, b.get()).ifPresent(warnings::add);
     return Optional.of(
         new ComparisonResult.Difference(estimate, error, estimate - half, estimate + half));
   }

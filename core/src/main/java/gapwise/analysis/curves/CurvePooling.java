@@ -78,14 +78,17 @@ final class CurvePooling {
     } else if (curve.get().points().size() < times.size()) {
       warn("follow-up-too-short", say("analysis.pooled-curve-ends", Map.of("curve", told)));
     }
+    OptionalDouble lower = curve.map(PooledCurve::medianLower).orElse(OptionalDouble.empty());
+    OptionalDouble upper = curve.map(PooledCurve::medianUpper).orElse(OptionalDouble.empty());
+    WithoutWidth.ofMedian(told, lower, upper).ifPresent(warnings::add);
     return new PooledCurveResult(
         name,
         studies.size(),
         studies.stream().mapToInt(PatientTimes::size).sum(),
         curve.map(c -> c.points().stream().map(CurvePooling::at).toList()).orElse(List.of()),
         curve.map(PooledCurve::median).orElse(OptionalDouble.empty()),
-        curve.map(PooledCurve::medianLower).orElse(OptionalDouble.empty()),
-        curve.map(PooledCurve::medianUpper).orElse(OptionalDouble.empty()),
+        lower,
+        upper,
         questions.horizon().isPresent()
             ? Optional.of(mean(told, curves, questions.horizon().getAsDouble()))
             : Optional.empty());

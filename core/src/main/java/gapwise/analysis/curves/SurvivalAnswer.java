@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
 
 /** What is told of survival curves, whichever way their patients' times came. */
 final class SurvivalAnswer {
@@ -46,7 +47,33 @@ final class SurvivalAnswer {
         questions.compare().map(new CurveComparison(questions, groups, warnings)::of);
     Optional<List<PooledCurveResult>> pooled =
         questions.pooled().map(new CurvePooling(questions, groups, warnings)::of);
+    WithoutWidth.openAbove(openAbove(curves, pooled.orElse(List.of()))).ifPresent(warnings::add);
+    WithoutWidth.leftOut(atALimit(curves, pooled.orElse(List.of()))).ifPresent(warnings::add);
     return new Result(head.json(), data, new CurvesResult(curves, comparison, pooled), warnings);
+  }
+
+  private static int openAbove(List<CurveResult> curves, List<PooledCurveResult> pooled) {
+    return (int)
+        (curves.stream()
+                .filter(one -> one.median().isPresent() && one.medianUpper().isEmpty())
+                .count()
+            + pooled.stream()
+                .filter(one -> one.median().isPresent() && one.medianUpper().isEmpty())
+                .count());
+  }
+
+  /** Places of curves where nobody or everybody had the event, so that no limits are told. */
+  private static int atALimit(List<CurveResult> curves, List<PooledCurveResult> pooled) {
+    return (int)
+        DoubleStream.concat(
+                curves.stream()
+                    .flatMap(curve -> curve.survivalAt().stream())
+                    .flatMapToDouble(at -> at.survival().stream()),
+                pooled.stream()
+                    .flatMap(curve -> curve.times().stream())
+                    .mapToDouble(PooledCurveResult.At::survival))
+            .filter(survival -> survival == 0 || survival == 1)
+            .count();
   }
 
   private void refuseTooMany(String where, long times) {
@@ -66,6 +93,9 @@ final class SurvivalAnswer {
           "median-not-reached",
           say("analysis.median-not-reached", Map.of("curve", group.name())));
     }
+    OptionalDouble lower = curve.medianLower(questions.level());
+    OptionalDouble upper = curve.medianUpper(questions.level());
+    WithoutWidth.ofMedian(group.name(), lower, upper).ifPresent(warnings::add);
     Optional<RestrictedMean> mean =
         questions.horizon().isPresent()
             ? curve.restrictedMean(questions.horizon().getAsDouble())
@@ -79,8 +109,8 @@ final class SurvivalAnswer {
         group.times().size(),
         group.times().events(),
         curve.median(),
-        curve.medianLower(questions.level()),
-        curve.medianUpper(questions.level()),
+        lower,
+        upper,
         mean.map(m -> OptionalDouble.of(m.estimate())).orElse(OptionalDouble.empty()),
         mean.map(m -> OptionalDouble.of(m.standardError())).orElse(OptionalDouble.empty()),
         questions.survivalAt().stream().map(time -> at(group, time)).toList(),

@@ -149,6 +149,12 @@ final class RegressionTelling<D extends StudyData> {
                 "not-without-this-study",
                 say("analysis.rests-on-study", Map.of("study", label)),
                 label));
+      } else if (one.get().isWithoutWidth()) {
+        warnings.add(
+            Result.Warning.of(
+                "zero-width-interval",
+                say("analysis.moderators-fit-without", Map.of("study", label)),
+                label));
       }
       omitted.add(
           new RegressionResult.Omitted(

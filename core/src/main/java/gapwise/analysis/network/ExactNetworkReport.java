@@ -3,17 +3,14 @@ package gapwise.analysis.network;
 import static gapwise.sentence.Sentences.say;
 
 import gapwise.analysis.result.Result;
-import gapwise.effect.BackTransform;
 import gapwise.effect.Interval;
+import gapwise.synthesis.network.Comparison;
 import gapwise.synthesis.network.DesignByTreatment;
 import gapwise.synthesis.network.NetworkPredictions;
 import gapwise.synthesis.network.exact.CountedStudy;
-import gapwise.synthesis.network.exact.ExactComparison;
 import gapwise.synthesis.network.exact.ExactNetwork;
 import gapwise.synthesis.network.exact.ExactSettings;
 import gapwise.synthesis.network.exact.ExactSplit;
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -27,7 +24,7 @@ final class ExactNetworkReport {
   private final Optional<NetworkPredictions> predictions;
   private final Optional<DesignByTreatment> interactions;
   private final Optional<Interval> tauSquaredInterval;
-  private final List<NetworkResult.Effect> effects = new ArrayList<>();
+  private final List<NetworkResult.Effect> effects;
   private boolean profiled = true;
 
   private ExactNetworkReport(NetworkPlan plan, NetworkData data, ExactNetwork network) {
@@ -37,7 +34,9 @@ final class ExactNetworkReport {
     this.predictions = network.predictions();
     this.interactions = network.designByTreatment();
     this.tauSquaredInterval = network.tauSquaredInterval();
-    compare();
+    this.effects =
+        new NetworkEffects(network.treatments(), plan.settings().level(), data.shown(), predictions)
+            .of(this::compared);
   }
 
   /** Fits the network and adds what a reader must know; empty where there is no fit. */
@@ -104,53 +103,26 @@ final class ExactNetworkReport {
         none);
   }
 
-  /** Every ordered pair, each fitted once. */
-  private void compare() {
-    int size = network.treatments().size();
-    for (int i = 0; i < size; i++) {
-      for (int j = i + 1; j < size; j++) {
-        Optional<ExactComparison> comparison = network.comparison(i, j);
-        if (comparison.isPresent()) {
-          Optional<ExactSplit> split = network.split(i, j);
-          effects.add(effect(i, j, comparison.get(), split));
-          effects.add(effect(j, i, comparison.get().reversed(), split.map(ExactSplit::reversed)));
-          profiled &= comparison.get().profiled();
-        }
-      }
-    }
-    List<String> order = network.treatments();
-    effects.sort(
-        Comparator.comparingInt((NetworkResult.Effect one) -> order.indexOf(one.treatment()))
-            .thenComparingInt(one -> order.indexOf(one.against())));
+  private Optional<NetworkEffects.Compared> compared(int one, int other) {
+    return network
+        .comparison(one, other)
+        .map(
+            found -> {
+              profiled &= found.profiled();
+              return new NetworkEffects.Compared(
+                  new Comparison(found.estimate(), found.standardError()),
+                  found.interval(),
+                  network.split(one, other).map(ExactNetworkReport::ways));
+            });
   }
 
-  private NetworkResult.Effect effect(
-      int one, int other, ExactComparison comparison, Optional<ExactSplit> split) {
-    BackTransform back = data.shown();
-    double level = plan.settings().level();
-    Interval interval = comparison.interval();
-    return new NetworkResult.Effect(
-        network.treatments().get(one),
-        network.treatments().get(other),
-        comparison.estimate(),
-        comparison.standardError(),
-        interval.lower(),
-        interval.upper(),
-        new Result.Estimate(
-            back.apply(comparison.estimate()),
-            back.apply(interval.lower()),
-            back.apply(interval.upper())),
-        predictions.map(further -> NetworkReport.prediction(further.of(one, other), back)),
-        split.map(both -> NetworkReport.part(both.direct(), level, back)),
-        split.map(both -> NetworkReport.part(both.indirect(), level, back)),
-        split.map(
-            both ->
-                new NetworkResult.Disagreement(
-                    both.difference().estimate(),
-                    both.difference().standardError(),
-                    both.pValue(),
-                    Optional.of("likelihood-ratio"))),
-        Optional.empty());
+  private static NetworkEffects.Ways ways(ExactSplit split) {
+    return new NetworkEffects.Ways(
+        split.direct(),
+        split.indirect(),
+        split.difference(),
+        split.pValue(),
+        Optional.of("likelihood-ratio"));
   }
 
   private void warn(List<Result.Warning> warnings) {

@@ -1,7 +1,6 @@
 package gapwise.analysis.network;
 
 import gapwise.analysis.result.Result;
-import gapwise.effect.BackTransform;
 import gapwise.effect.Interval;
 import gapwise.synthesis.heterogeneity.TauSquared;
 import gapwise.synthesis.network.ChiSquaredTest;
@@ -14,7 +13,6 @@ import gapwise.synthesis.network.NetworkPredictions;
 import gapwise.synthesis.network.NetworkStudy;
 import gapwise.synthesis.network.Ranked;
 import gapwise.synthesis.network.Split;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -74,53 +72,36 @@ record NetworkReport(
   }
 
   private List<NetworkResult.Effect> effects() {
-    int size = network.treatments().size();
-    NetworkResult.Effect[][] effects = new NetworkResult.Effect[size][size];
-    for (int i = 0; i < size; i++) {
-      for (int j = i + 1; j < size; j++) {
-        Optional<Comparison> comparison = network.comparison(i, j);
-        if (comparison.isPresent()) {
-          Optional<Split> split = network.split(i, j);
-          effects[i][j] = effect(i, j, comparison.get(), split);
-          effects[j][i] = effect(j, i, comparison.get().reversed(), split.map(Split::reversed));
-        }
-      }
-    }
-    List<NetworkResult.Effect> listed = new ArrayList<>();
-    for (NetworkResult.Effect[] row : effects) {
-      for (NetworkResult.Effect effect : row) {
-        if (effect != null) {
-          listed.add(effect);
-        }
-      }
-    }
-    return listed;
+    return new NetworkEffects(
+            network.treatments(), plan.settings().level(), data.shown(), predictions)
+        .of(
+            new NetworkEffects.Source() {
+              @Override
+              public Optional<NetworkEffects.Compared> compared(int one, int other) {
+                return network.comparison(one, other).map(found -> told(found, one, other));
+              }
+
+              @Override
+              public Optional<List<Contribution>> contributions(int one, int other) {
+                return network.contributions(one, other);
+              }
+            });
   }
 
-  private NetworkResult.Effect effect(
-      int one, int other, Comparison comparison, Optional<Split> split) {
-    NetworkResult.Part all = part(comparison);
-    return new NetworkResult.Effect(
-        network.treatments().get(one),
-        network.treatments().get(other),
-        all.estimate(),
-        all.standardError(),
-        all.lower(),
-        all.upper(),
-        all.shown(),
-        predictions.map(further -> prediction(further.of(one, other), data.shown())),
-        split.map(Split::direct).map(this::part),
-        split.map(Split::indirect).map(this::part),
-        split
-            .map(Split::difference)
-            .map(
-                apart ->
-                    new NetworkResult.Disagreement(
-                        apart.estimate(),
-                        apart.standardError(),
-                        apart.pValue(),
-                        split.get().sides() ? Optional.of("side-splitting") : Optional.empty())),
-        network.contributions(one, other).map(NetworkReport::contributions));
+  private NetworkEffects.Compared told(Comparison found, int one, int other) {
+    return new NetworkEffects.Compared(
+        found,
+        found.interval(plan.settings().level()),
+        network.split(one, other).map(NetworkReport::ways));
+  }
+
+  private static NetworkEffects.Ways ways(Split split) {
+    return new NetworkEffects.Ways(
+        split.direct(),
+        split.indirect(),
+        split.difference(),
+        split.difference().pValue(),
+        split.sides() ? Optional.of("side-splitting") : Optional.empty());
   }
 
   static NetworkResult.Interactions interactions(DesignByTreatment all) {
@@ -129,38 +110,6 @@ record NetworkReport(
         all.test().degreesOfFreedom(),
         all.test().pValue().orElseThrow(),
         all.tauSquared());
-  }
-
-  static NetworkResult.Predicted prediction(Interval interval, BackTransform back) {
-    return new NetworkResult.Predicted(
-        interval.lower(),
-        interval.upper(),
-        new NetworkResult.Limits(back.apply(interval.lower()), back.apply(interval.upper())));
-  }
-
-  private static List<NetworkResult.Contribution> contributions(List<Contribution> all) {
-    return all.stream()
-        .map(
-            one ->
-                new NetworkResult.Contribution(one.treatment(), one.against(), 100 * one.share()))
-        .toList();
-  }
-
-  private NetworkResult.Part part(Comparison comparison) {
-    return part(comparison, plan.settings().level(), data.shown());
-  }
-
-  static NetworkResult.Part part(Comparison comparison, double level, BackTransform back) {
-    Interval interval = comparison.interval(level);
-    return new NetworkResult.Part(
-        comparison.estimate(),
-        comparison.standardError(),
-        interval.lower(),
-        interval.upper(),
-        new Result.Estimate(
-            back.apply(comparison.estimate()),
-            back.apply(interval.lower()),
-            back.apply(interval.upper())));
   }
 
   private static NetworkResult.Test test(ChiSquaredTest test) {

@@ -30,7 +30,7 @@ final class NetworkRow {
     return entry(row, label, OptionalDouble.of(effect), none, none, none, none, Optional.empty());
   }
 
-  /** A row with an effect. */
+  /** A row with an effect; without limits where these come to one value. */
   static Result.Study of(
       DataTable.Row row,
       String label,
@@ -40,17 +40,20 @@ final class NetworkRow {
       BackTransform back) {
     double error = Math.sqrt(variance);
     double half = ReferenceDistribution.normal().multiplier(level) * error;
+    boolean width = effect - half < effect + half;
     return entry(
         row,
         label,
         OptionalDouble.of(effect),
         OptionalDouble.of(variance),
         OptionalDouble.of(error),
-        OptionalDouble.of(effect - half),
-        OptionalDouble.of(effect + half),
-        Optional.of(
-            new Result.Estimate(
-                back.apply(effect), back.apply(effect - half), back.apply(effect + half))));
+        width ? OptionalDouble.of(effect - half) : OptionalDouble.empty(),
+        width ? OptionalDouble.of(effect + half) : OptionalDouble.empty(),
+        width
+            ? Optional.of(
+                new Result.Estimate(
+                    back.apply(effect), back.apply(effect - half), back.apply(effect + half)))
+            : Optional.empty());
   }
 
   private static Result.Study entry(

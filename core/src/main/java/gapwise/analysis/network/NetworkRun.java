@@ -2,6 +2,7 @@ package gapwise.analysis.network;
 
 import static gapwise.sentence.Sentences.say;
 
+import gapwise.analysis.pooling.StudyWarnings;
 import gapwise.analysis.result.Result;
 import gapwise.analysis.rows.DataTable;
 import gapwise.budget.Limit;
@@ -115,6 +116,8 @@ final class NetworkRun {
   }
 
   private Result told(Optional<Result.Fit> fit, Optional<NetworkResult> network) {
+    StudyWarnings.rowsWithoutWidth(data.rows()).ifPresent(warnings::add);
+    network.flatMap(NetworkWarnings::withoutWidth).ifPresent(warnings::add);
     return new Result(
         plan.head().json(), data.data(), new NetworkAnswer(data.rows(), fit, network), warnings);
   }

@@ -85,6 +85,20 @@ final class NetworkWarnings {
     }
   }
 
+  /** That limits of a comparison come to one value; empty if none do. */
+  static Optional<Result.Warning> withoutWidth(NetworkResult network) {
+    return network.effects().stream()
+        .filter(one -> !(one.lower() < one.upper()))
+        .findFirst()
+        .map(
+            one ->
+                Result.Warning.of(
+                    "zero-width-interval",
+                    say(
+                        "analysis.comparison-without-width",
+                        Map.of("treatment", one.treatment(), "against", one.against()))));
+  }
+
   /** That not all treatments are joined. */
   static void connection(List<List<String>> pieces, List<Result.Warning> warnings) {
     if (pieces.size() > 1) {

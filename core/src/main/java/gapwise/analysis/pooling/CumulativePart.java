@@ -35,20 +35,26 @@ public record CumulativePart(String column) {
     List<Integer> order = order(synthesis, pooled, warnings);
     boolean spread = synthesis.plan().model().hasSpread();
     List<InfluenceResult.Cumulative> steps = new ArrayList<>();
+    List<String> withoutWidth = new ArrayList<>();
     for (int n = 1; n <= order.size(); n++) {
       Work.check();
       Refit some =
           new Refit(
               PooledValue.of(synthesis.pooler().withoutFurther(order.subList(0, n)), n), spread);
+      String added = pooled.get(order.get(n - 1)).label();
+      if (some.isWithoutWidth()) {
+        withoutWidth.add(say("analysis.up-to", Map.of("study", added)));
+      }
       steps.add(
           new InfluenceResult.Cumulative(
-              pooled.get(order.get(n - 1)).label(),
+              added,
               some.estimate(),
               some.standardError(),
               some.limit(Interval::lower),
               some.limit(Interval::upper),
               some.tauSquared()));
     }
+    StudyWarnings.entriesWithoutWidth(withoutWidth).ifPresent(warnings::add);
     return Optional.of(steps);
   }
 

@@ -10,6 +10,7 @@ import gapwise.synthesis.pooling.LeaveOneOut;
 import gapwise.synthesis.pooling.PooledValue;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Everything again without each study. */
@@ -30,7 +31,7 @@ public final class InfluencePart {
     Model model = synthesis.plan().model();
     if (model instanceof CountsModel counts) {
       warnings.add(withoutDiagnostics(say("analysis.influence-of-counts")));
-      return Optional.of(fromCounts(synthesis, counts, labels));
+      return Optional.of(fromCounts(synthesis, counts, labels, warnings));
     }
     if (isSlow(model) && labels.size() > Refit.MOST_STUDIES) {
       warnings.add(StudyWarnings.tooMany(labels.size()));
@@ -41,7 +42,8 @@ public final class InfluencePart {
           of(
               Influence.of(synthesis.studies().sample(), model.settings()),
               labels,
-              model.hasSpread()));
+              model.hasSpread(),
+              warnings));
     }
     if (model.cluster().isPresent()) {
       warnings.add(withoutDiagnostics(say("analysis.influence-of-clusters")));
@@ -51,7 +53,8 @@ public final class InfluencePart {
             omitted(
                 LikelihoodInfluence.withoutEach(synthesis.pooler()),
                 labels,
-                model.deletion() != Model.Deletion.POSTERIOR),
+                model.deletion() != Model.Deletion.POSTERIOR,
+                warnings),
             List.of(),
             List.of()));
   }
@@ -65,21 +68,32 @@ public final class InfluencePart {
   }
 
   private static <D extends StudyData> InfluenceResult fromCounts(
-      Synthesis<D> synthesis, CountsModel model, List<String> labels) {
+      Synthesis<D> synthesis,
+      CountsModel model,
+      List<String> labels,
+      List<Result.Warning> warnings) {
     return new InfluenceResult(
         omitted(
             model.counts().withoutEach(synthesis.studies().pooledData(), synthesis.plan().level()),
             labels,
-            false),
+            false,
+            warnings),
         List.of(),
         List.of());
   }
 
   private static List<InfluenceResult.Omitted> omitted(
-      List<PooledValue> withoutEach, List<String> labels, boolean random) {
+      List<PooledValue> withoutEach,
+      List<String> labels,
+      boolean random,
+      List<Result.Warning> warnings) {
     List<InfluenceResult.Omitted> omitted = new ArrayList<>();
+    List<String> withoutWidth = new ArrayList<>();
     for (int i = 0; i < labels.size(); i++) {
       Refit rest = new Refit(withoutEach.get(i), random);
+      if (rest.isWithoutWidth()) {
+        withoutWidth.add(say("analysis.without", Map.of("study", labels.get(i))));
+      }
       omitted.add(
           new InfluenceResult.Omitted(
               labels.get(i),
@@ -90,10 +104,12 @@ public final class InfluencePart {
               rest.tauSquared(),
               rest.pooled().q()));
     }
+    StudyWarnings.entriesWithoutWidth(withoutWidth).ifPresent(warnings::add);
     return omitted;
   }
 
-  private static InfluenceResult of(Influence influence, List<String> labels, boolean random) {
+  private static InfluenceResult of(
+      Influence influence, List<String> labels, boolean random, List<Result.Warning> warnings) {
     List<InfluenceResult.OfOneStudy> ofEachStudy = new ArrayList<>();
     List<InfluenceResult.Contribution> contributions = new ArrayList<>();
     for (int i = 0; i < influence.diagnostics().size(); i++) {
@@ -112,6 +128,6 @@ public final class InfluencePart {
       contributions.add(new InfluenceResult.Contribution(labels.get(i), c.toQ(), c.toEstimate()));
     }
     return new InfluenceResult(
-        omitted(influence.withoutEach(), labels, random), ofEachStudy, contributions);
+        omitted(influence.withoutEach(), labels, random, warnings), ofEachStudy, contributions);
   }
 }

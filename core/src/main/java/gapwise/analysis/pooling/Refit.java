@@ -7,7 +7,8 @@ import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 
 /**
- * A pooled value of some of the studies, as it stands in a list of such.
+ * A pooled value of some of the studies, as it stands in a list of such. Limits without width are
+ * left out: in a list nobody reads the one warning that they are no certainty.
  *
  * @param random whether the variance between studies is estimated
  */
@@ -26,8 +27,20 @@ public record Refit(PooledValue pooled, boolean random) {
     return of(PooledMean::standardError);
   }
 
+  /** Empty where both are one value. */
   OptionalDouble limit(ToDoubleFunction<Interval> which) {
-    return of(mean -> which.applyAsDouble(mean.interval()));
+    return isWithoutWidth()
+        ? OptionalDouble.empty()
+        : of(mean -> which.applyAsDouble(mean.interval()));
+  }
+
+  /** Whether there are limits that come to one value. */
+  boolean isWithoutWidth() {
+    return pooled
+        .mean()
+        .map(PooledMean::interval)
+        .filter(limits -> !(limits.lower() < limits.upper()))
+        .isPresent();
   }
 
   /** One study alone has a tau squared of 0. */

@@ -118,8 +118,10 @@ public final class StudyTable {
       double e = Math.sqrt(variance.getAsDouble());
       double half = ReferenceDistribution.normal().multiplier(level) * e;
       error = OptionalDouble.of(e);
-      lower = OptionalDouble.of(effect.getAsDouble() - half);
-      upper = OptionalDouble.of(effect.getAsDouble() + half);
+      if (effect.getAsDouble() - half < effect.getAsDouble() + half) {
+        lower = OptionalDouble.of(effect.getAsDouble() - half);
+        upper = OptionalDouble.of(effect.getAsDouble() + half);
+      }
     }
     Optional<StudyEffect.Standardised> details = entry.effect().flatMap(StudyEffect::standardised);
     return new Result.Study(

@@ -18,6 +18,9 @@ public final class StudyWarnings {
   /** Reasons that, as codes of a whole result, mean that they hold for every study. */
   private static final Set<String> OF_THE_WHOLE = Set.of("no-events", "all-events");
 
+  /** More than this are counted and not named: a sentence that people still read. */
+  private static final int MOST_NAMED = 5;
+
   private StudyWarnings() {}
 
   public static Result.Warning leftOut(Problem why, String label) {
@@ -33,6 +36,45 @@ public final class StudyWarnings {
             "analysis.too-many-studies",
             Map.of(
                 "most", String.valueOf(Refit.MOST_STUDIES), "studies", String.valueOf(studies))));
+  }
+
+  /**
+   * That limits of pooled values of some studies came to one value and are left out; empty if none
+   * did.
+   *
+   * @param entries of which studies, for people
+   */
+  static Optional<Result.Warning> entriesWithoutWidth(List<String> entries) {
+    return entries.isEmpty()
+        ? Optional.empty()
+        : withoutWidth(
+            say(
+                "analysis.entries-without-width",
+                Map.of("entries", entries.size(), "names", names(entries))));
+  }
+
+  /** The same of the limits of rows. */
+  public static Optional<Result.Warning> rowsWithoutWidth(List<Result.Study> rows) {
+    List<String> labels =
+        rows.stream()
+            .filter(row -> row.standardError().isPresent() && row.lower().isEmpty())
+            .map(Result.Study::label)
+            .toList();
+    return labels.isEmpty()
+        ? Optional.empty()
+        : withoutWidth(
+            say(
+                "analysis.rows-without-width",
+                Map.of("entries", labels.size(), "names", names(labels))));
+  }
+
+  private static Optional<Result.Warning> withoutWidth(String message) {
+    return Optional.of(Result.Warning.of("zero-width-interval", message));
+  }
+
+  private static String names(List<String> all) {
+    return String.join(", ", all.subList(0, Math.min(MOST_NAMED, all.size())))
+        + (all.size() > MOST_NAMED ? ", ..." : "");
   }
 
   public static Result.Warning fromMedian(String label) {

@@ -2,9 +2,11 @@ package gapwise.analysis.pooling;
 
 import static gapwise.sentence.Sentences.say;
 
+import gapwise.analysis.result.Result;
 import gapwise.effect.MeasureOptions;
 import gapwise.effect.StudyEffect;
 import java.util.List;
+import java.util.Map;
 
 /**
  * Studies whose own estimated variance is 0: a risk difference of two groups without events, means
@@ -13,6 +15,8 @@ import java.util.List;
  * does nothing.
  */
 public final class ZeroVariances {
+  private static final String CODE = "zero-variance";
+
   private ZeroVariances() {}
 
   /**
@@ -31,6 +35,38 @@ public final class ZeroVariances {
         : effects;
   }
 
+  /**
+   * Adds to what pooling and regression say of a variance of 0 what would help, which is another
+   * thing for each measure and which they do not know. What a model says itself, beyond its first
+   * semicolon, gives way to it.
+   */
+  public static void advise(String measure, List<Result.Warning> warnings) {
+    warnings.replaceAll(
+        one ->
+            one.code().equals(CODE) && one.study().isEmpty() && one.group().isEmpty()
+                ? Result.Warning.of(
+                    CODE,
+                    say(
+                        "analysis.zero-variance-advised",
+                        Map.of(
+                            "what",
+                            one.message().replaceFirst(";.*", ""),
+                            "advice",
+                            advice(measure))))
+                : one);
+  }
+
+  private static String advice(String measure) {
+    return switch (measure) {
+      case "proportion" -> say("analysis.zero-variance-of-shares");
+      case "odds-ratio", "risk-ratio", "risk-difference", "incidence-rate-ratio" ->
+          say("analysis.zero-variance-of-groups");
+      case "incidence-rate" -> say("analysis.zero-variance-of-rates");
+      case "reported-effect" -> say("analysis.zero-variance-of-effects");
+      default -> say("analysis.zero-variance-of-means");
+    };
+  }
+
   private static StudyEffect apart(StudyEffect effect, String measure) {
     boolean zero =
         effect.leftOut().isEmpty()
@@ -39,7 +75,7 @@ public final class ZeroVariances {
     return zero
         ? StudyEffect.withoutVariance(
             effect.estimate().orElseThrow(),
-            "zero-variance",
+            CODE,
             measure.equals("risk-difference")
                 ? say("analysis.zero-variance-of-counts")
                 : say("analysis.zero-variance-of-one"))

@@ -12,7 +12,9 @@ import gapwise.analysis.pooling.PooledPart;
 import gapwise.analysis.pooling.PooledResult;
 import gapwise.analysis.pooling.RepeatedStudies;
 import gapwise.analysis.pooling.StudyTable;
+import gapwise.analysis.pooling.StudyWarnings;
 import gapwise.analysis.pooling.Synthesis;
+import gapwise.analysis.pooling.ZeroVariances;
 import gapwise.analysis.result.Result;
 import gapwise.analysis.rows.DataTable;
 import gapwise.analysis.smallstudy.FunnelResult;
@@ -51,6 +53,8 @@ final class SynthesisRun<D extends StudyData> {
       warnings.addAll(RepeatedStudies.warnings(synthesis.studies()));
     }
     SynthesisResult result = new SynthesisRun<>(plan.parts(), synthesis, warnings).result();
+    StudyWarnings.rowsWithoutWidth(result.studies()).ifPresent(warnings::add);
+    ZeroVariances.advise(plan.pooling().measure(), warnings);
     warnings.addAll(SpreadTakenAsKnown.of(plan.head().json(), result));
     return new Result(
         plan.head().json(), StudyTable.data(synthesis.studies(), table), result, warnings);

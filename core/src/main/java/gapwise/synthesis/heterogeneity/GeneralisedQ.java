@@ -54,7 +54,9 @@ public final class GeneralisedQ {
     }
     // A thousandth more than the bound, so that rounding at the end cannot undo the bracket.
     double upper = 1.001 * unweighted / value;
-    BracketedRoot.Root root = BracketedRoot.find(t -> at.applyAsDouble(t) - value, 0, upper);
+    // One study of huge variance puts the bound, and not the root, many powers of ten up.
+    BracketedRoot.Root root =
+        BracketedRoot.findHoweverSmall(t -> at.applyAsDouble(t) - value, 0, upper);
     return new TauSquared.Estimate(root.value(), root.converged());
   }
 }

@@ -35,12 +35,17 @@ public enum TauSquaredInterval {
       double lower =
           likelihood.at(0) >= floor
               ? 0
-              : BracketedRoot.find(t -> likelihood.at(t) - floor, 0, best).value();
+              : BracketedRoot.findHoweverSmall(t -> likelihood.at(t) - floor, 0, best).value();
       double reach = Math.max(best, sample.largestVariance());
       while (likelihood.at(best + reach) > floor) {
         reach *= 2;
       }
-      double upper = BracketedRoot.find(t -> likelihood.at(t) - floor, best, best + reach).value();
+      // Back again, so that the outermost crossing is taken and in digits of its own.
+      while (likelihood.at(best + reach / 2) <= floor) {
+        reach /= 2;
+      }
+      double upper =
+          BracketedRoot.find(t -> likelihood.at(t) - floor, best + reach / 2, best + reach).value();
       return new Interval(lower, upper);
     }
   };

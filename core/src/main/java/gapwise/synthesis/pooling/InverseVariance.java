@@ -28,9 +28,7 @@ public final class InverseVariance {
           "",
           "zero-variance",
           "a study's estimated variance is 0, so it would take all the weight and nothing is"
-              + " pooled; of single proportions the logit, arcsine or double arcsine scale or an"
-              + " exact likelihood can use such studies, of two groups of counts Mantel-Haenszel"
-              + " pooling, and of other values check the standard deviation or standard error");
+              + " pooled");
 
   private static final Problem OUT_OF_RANGE =
       new Problem(
@@ -138,6 +136,7 @@ public final class InverseVariance {
     Optional<Interval> prediction =
         settings.prediction().around(mean, tauSquared.value(), settings.level());
     warnOfRandomEffects(tauSquared, warnings);
+    withoutWidth(pooled, prediction).ifPresent(one -> warnings.add("", one.code(), one.message()));
     if (prediction.isEmpty()) {
       Problem why = settings.prediction().missing(sample, model);
       warnings.add("", why.code(), why.message());
@@ -162,6 +161,18 @@ public final class InverseVariance {
     if (!tauSquared.converged()) {
       warnings.add("", "did-not-converge", say("analysis.variance-did-not-settle"));
     }
+  }
+
+  /** That limits for a further study have no width, where those of the mean have one. */
+  static Optional<Problem> withoutWidth(PooledMean mean, Optional<Interval> prediction) {
+    return mean.standardError() > 0
+        ? prediction
+            .filter(limits -> !(limits.lower() < limits.upper()))
+            .map(
+                limits ->
+                    new Problem(
+                        "", "zero-width-interval", say("analysis.prediction-without-width")))
+        : Optional.empty();
   }
 
   static Optional<Pooled.Likelihood> likelihood(

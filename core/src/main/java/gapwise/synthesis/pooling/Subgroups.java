@@ -161,6 +161,7 @@ public record Subgroups(
     if (pooled.standardError() == 0) {
       warnings.add(new Problem("", "zero-width-interval", say("analysis.all-groups-equal")));
     }
+    InverseVariance.withoutWidth(pooled, prediction).ifPresent(warnings::add);
     return new Pooled(
         Optional.of(pooled),
         prediction,

@@ -19,8 +19,7 @@ public final class Obstacles {
     if (sample.hasZeroVariance()) {
       return because(
           "zero-variance",
-          "a study's estimated variance is 0, so it would take all the weight and nothing is"
-              + " fitted; the logit, arcsine or double arcsine scale can use such studies");
+          "a study's estimated variance is 0, so it would take all the weight and nothing is fitted");
     }
     Optional<Problem> alike = collinear(design);
     if (alike.isPresent()) {

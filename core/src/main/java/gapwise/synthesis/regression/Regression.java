@@ -66,6 +66,13 @@ public record Regression(
       weights = List.copyOf(weights);
     }
 
+    /** Whether the limits of a coefficient come to one value: nothing is left about the line. */
+    public boolean isWithoutWidth() {
+      return coefficients.stream()
+          .map(one -> one.value().interval())
+          .anyMatch(limits -> !(limits.lower() < limits.upper()));
+    }
+
     /** k - p. */
     public int residualDegreesOfFreedom() {
       return design.rows() - design.columns();

@@ -3,7 +3,6 @@ package gapwise.synthesis.smallstudy;
 import gapwise.effect.TwoByTwo;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * The efficient score over the root of its information, Z/root(V), on that root, from raw counts
@@ -19,16 +18,10 @@ final class Harbord implements SmallStudyTest {
 
   @Override
   public AsymmetryFinding find(SmallStudyData data) {
-    Optional<Refusal> refusal = OddsRatioOnly.refusal(data).or(data::unusable);
-    if (refusal.isPresent()) {
-      return new AsymmetryFinding.Refused(refusal.get());
-    }
-    List<TwoByTwo> tables = data.tables().orElseThrow();
-    List<Integer> used = OddsRatioOnly.informative(tables);
-    Optional<Refusal> tooFew = SmallStudyData.tooFew(used.size());
-    if (tooFew.isPresent()) {
-      return new AsymmetryFinding.Refused(tooFew.get());
-    }
+    return OddsRatioOnly.test(data, Harbord::onTables);
+  }
+
+  private static AsymmetryFinding onTables(List<TwoByTwo> tables, List<Integer> used) {
     double[] roots =
         used.stream().mapToDouble(i -> Math.sqrt(tables.get(i).hypergeometricVariance())).toArray();
     double[] scores =

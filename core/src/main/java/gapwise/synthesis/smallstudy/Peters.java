@@ -2,7 +2,6 @@ package gapwise.synthesis.smallstudy;
 
 import gapwise.effect.TwoByTwo;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * The log odds ratio as pooled on 1/N with weights 1/(1/events + 1/non-events), N all patients of
@@ -17,16 +16,11 @@ final class Peters implements SmallStudyTest {
 
   @Override
   public AsymmetryFinding find(SmallStudyData data) {
-    Optional<Refusal> refusal = OddsRatioOnly.refusal(data).or(data::unusable);
-    if (refusal.isPresent()) {
-      return new AsymmetryFinding.Refused(refusal.get());
-    }
-    List<TwoByTwo> tables = data.tables().orElseThrow();
-    List<Integer> used = OddsRatioOnly.informative(tables);
-    Optional<Refusal> tooFew = SmallStudyData.tooFew(used.size());
-    if (tooFew.isPresent()) {
-      return new AsymmetryFinding.Refused(tooFew.get());
-    }
+    return OddsRatioOnly.test(data, (tables, used) -> onTables(data, tables, used));
+  }
+
+  private static AsymmetryFinding onTables(
+      SmallStudyData data, List<TwoByTwo> tables, List<Integer> used) {
     double[] inverse = used.stream().mapToDouble(i -> 1 / tables.get(i).total()).toArray();
     double[] effects = used.stream().mapToDouble(data.effects()::effect).toArray();
     double[] weights =

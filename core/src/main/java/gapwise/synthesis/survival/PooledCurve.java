@@ -113,9 +113,12 @@ public final class PooledCurve {
     return crossing(p -> p.limits().map(Interval::lower).orElse(p.survival()));
   }
 
-  /** Where the upper limit crosses one half. */
+  /**
+   * Where the upper limit crosses one half; empty if it does not. A share of 0 has no limits, and
+   * so nothing above which it cannot be.
+   */
   public OptionalDouble medianUpper() {
-    return crossing(p -> p.limits().map(Interval::upper).orElse(p.survival()));
+    return crossing(p -> p.limits().map(Interval::upper).orElse(1.0));
   }
 
   private OptionalDouble crossing(ToDoubleFunction<Point> height) {
