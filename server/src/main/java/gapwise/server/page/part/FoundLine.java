@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.stream.IntStream;
 
@@ -40,8 +41,9 @@ public record FoundLine(
 
   /** A value in words. */
   public static FoundLine of(int index, FoundField field, String whose, String from) {
+    Optional<TemplateColumn> known = Template.column(field.into(), field.value().column());
     String column =
-        Template.column(field.into(), field.value().column())
+        known
             .map(TemplateColumn::title)
             .orElse(field.value().column());
     String what =
@@ -51,8 +53,14 @@ public record FoundLine(
             .map(outcome -> outcome.label() + ": " + column)
             .orElse(column);
     String unit = field.value().unit().map(one -> " " + one.symbol()).orElse("");
+    String text = field.value().text();
     return new FoundLine(
-        index, whose, what, field.value().text() + unit, from, field.value().why());
+        index,
+        whose,
+        what,
+        known.map(one -> one.inWords(text)).orElse(text) + unit,
+        from,
+        field.value().why());
   }
 
   /**
