@@ -114,9 +114,7 @@ public final class StudyDifference {
     List<String> columnsOfRow = Objects.requireNonNull(IDENTITY.get(key.sheet()), key.sheet());
     List<String> whose =
         TemplateWords.row(
-            key.sheet(),
-            columnsOfRow,
-            column -> key.identity().get(columnsOfRow.indexOf(column)));
+            key.sheet(), columnsOfRow, column -> key.identity().get(columnsOfRow.indexOf(column)));
     List<String> row = key.identity().stream().filter(text -> !text.isEmpty()).toList();
     return Template.columns(key.sheet()).stream()
         .filter(column -> columns.contains(column.name()))

@@ -52,8 +52,7 @@ class MappingTest {
     byte[] bytes =
         "Study,Method,Patients,Primary union (n/N),Gap (cm)\nMallowby 2012,bone transport,23,19/23,6\n"
             .getBytes(StandardCharsets.UTF_8);
-    Preview preview =
-        UntidySheets.read(TableFile.of("talk.csv", bytes), List.of(), new Problems());
+    Preview preview = UntidySheets.read(TableFile.of("talk.csv", bytes), List.of(), new Problems());
     assertEquals(
         List.of(List.of("Study", "Method", "Patients", "Primary union (n/N)", "Gap (cm)")),
         preview.headings());

@@ -58,7 +58,9 @@ public record AppraisalForm(
     DraftRow last = rows.get(rows.size() - 1);
     return new AppraisalForm(
         first.block(),
-        outcome.isEmpty() ? instrument.label() : instrument.label()
+        outcome.isEmpty()
+            ? instrument.label()
+            : instrument.label()
                 + ", "
                 + TemplateWords.cell(Template.APPRAISAL, "outcome", outcome),
         instrument.about() + ". " + instrument.citation(),

@@ -51,7 +51,8 @@ public record Told(
    * @param message what was found and what to do, in the words of the fields
    * @param by who let a doubt stand, and why
    */
-  public record Line(Noted noted, List<String> cells, String where, String message, Optional<String> by) {
+  public record Line(
+      Noted noted, List<String> cells, String where, String message, Optional<String> by) {
     /** The first of the elements, to go there. */
     public Optional<String> first() {
       return cells.stream().findFirst();

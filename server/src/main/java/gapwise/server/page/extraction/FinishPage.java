@@ -71,7 +71,9 @@ public final class FinishPage {
             .toList(),
         check.noted().stream()
             .filter(noted -> noted.weight() == Noted.Weight.DOUBT)
-            .map(noted -> new SettleView.Doubt(
+            .map(
+                noted ->
+                    new SettleView.Doubt(
                         noted.key().orElseThrow(), TemplateWords.said(noted.message())))
             .toList(),
         follows,

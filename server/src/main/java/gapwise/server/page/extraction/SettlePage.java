@@ -205,7 +205,8 @@ public final class SettlePage {
         .findFirst()
         .ifPresent(
             noted -> {
-              throw Person.wrong("value", noted.code(), TemplateWords.said(one.pair().sheet(), noted.message()));
+              throw Person.wrong(
+                  "value", noted.code(), TemplateWords.said(one.pair().sheet(), noted.message()));
             });
   }
 

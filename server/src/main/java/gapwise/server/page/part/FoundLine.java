@@ -42,10 +42,7 @@ public record FoundLine(
   /** A value in words. */
   public static FoundLine of(int index, FoundField field, String whose, String from) {
     Optional<TemplateColumn> known = Template.column(field.into(), field.value().column());
-    String column =
-        known
-            .map(TemplateColumn::title)
-            .orElse(field.value().column());
+    String column = known.map(TemplateColumn::title).orElse(field.value().column());
     String what =
         field
             .outcome()
