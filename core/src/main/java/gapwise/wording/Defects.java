@@ -32,6 +32,11 @@ public final class Defects {
     return defect.flatMap(Defects::drawn).isPresent();
   }
 
+  /** Whether anything but silence is known of it. */
+  public static boolean isTold(ArmDefect defect) {
+    return !words(defect).equals(new Span.NotReported().words());
+  }
+
   private static Optional<Span> drawn(ArmDefect defect) {
     if (defect.origin() == ArmDefect.Origin.FROM_PATIENTS) {
       double median =

@@ -166,7 +166,7 @@ public record ArmRow(
         Defects.isDrawn(defect)
             ? Optional.of(Pictures.span(defect, Pictures.ROW_REACH_CENTIMETRES))
             : Optional.empty(),
-        defect.map(Defects::words).orElse(""),
+        defect.filter(Defects::isTold).map(Defects::words).orElse(""),
         "",
         false);
   }
