@@ -7,6 +7,7 @@ import gapwise.evidence.PublishedCurve;
 import gapwise.evidence.PublishedCurve.Point;
 import gapwise.evidence.Study;
 import gapwise.exchange.Template;
+import gapwise.exchange.TemplateWords;
 import gapwise.exchange.form.NumberForm;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -63,6 +64,9 @@ final class CurveDifference {
                 new StudyDifference.Change(
                     Template.CURVES,
                     List.of(whose.arm(), whose.outcome()),
+                    List.of(
+                        TemplateWords.cell(Template.CURVES, Template.ARM, whose.arm()),
+                        TemplateWords.cell(Template.CURVES, Template.OUTCOME, whose.outcome())),
                     Template.column(Template.CURVES, column).orElseThrow(),
                     before.getOrDefault(column, ""),
                     after.getOrDefault(column, "")))

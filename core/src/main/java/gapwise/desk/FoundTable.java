@@ -134,7 +134,7 @@ public record FoundTable(List<List<String>> texts, Preview preview, Map<String, 
       fields.add(found.field().in(id));
       found.place().flatMap(FoundTable::place).ifPresent(place -> places.put(id, place));
     }
-    Preview preview = new Preview(fields, paper.apart(), paper.notes(), List.of());
+    Preview preview = new Preview(fields, paper.apart(), paper.notes(), List.of(), List.of());
     return new FoundTable(List.of(), preview, places);
   }
 

@@ -3,6 +3,7 @@ package gapwise.desk;
 import gapwise.evidence.Study;
 import gapwise.exchange.Template;
 import gapwise.exchange.TemplateColumn;
+import gapwise.exchange.TemplateWords;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -43,15 +44,22 @@ public final class StudyDifference {
    *
    * @param sheet sheet of the template
    * @param row what tells the row from its neighbours; empty for the study itself
+   * @param whose the same as people read it
    * @param column the column
    * @param before its text before; empty where nothing stood there
    * @param after its text after; empty where nothing stands there
    */
   public record Change(
-      String sheet, List<String> row, TemplateColumn column, String before, String after) {
+      String sheet,
+      List<String> row,
+      List<String> whose,
+      TemplateColumn column,
+      String before,
+      String after) {
     public Change {
       Objects.requireNonNull(sheet, "sheet");
       row = List.copyOf(row);
+      whose = List.copyOf(whose);
       Objects.requireNonNull(column, "column");
     }
   }
@@ -103,6 +111,10 @@ public final class StudyDifference {
         Stream.concat(before.keySet().stream(), after.keySet().stream())
             .filter(column -> !Objects.equals(before.get(column), after.get(column)))
             .collect(Collectors.toCollection(TreeSet::new));
+    List<String> columnsOfRow = Objects.requireNonNull(IDENTITY.get(key.sheet()), key.sheet());
+    List<String> whose =
+        TemplateWords.row(
+            key.sheet(), columnsOfRow, column -> key.identity().get(columnsOfRow.indexOf(column)));
     List<String> row = key.identity().stream().filter(text -> !text.isEmpty()).toList();
     return Template.columns(key.sheet()).stream()
         .filter(column -> columns.contains(column.name()))
@@ -112,6 +124,7 @@ public final class StudyDifference {
                 new Change(
                     key.sheet(),
                     row,
+                    whose,
                     column,
                     before.getOrDefault(column.name(), ""),
                     after.getOrDefault(column.name(), "")))

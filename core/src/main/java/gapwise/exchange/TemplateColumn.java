@@ -4,8 +4,10 @@ import gapwise.evidence.vocabulary.Coded;
 import gapwise.exchange.form.CellForm;
 import gapwise.exchange.form.CodeForm;
 import gapwise.exchange.form.ListForm;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.Collectors;
 
 /**
  * One column of the template, for whoever shows or fills it.
@@ -48,6 +50,23 @@ public record TemplateColumn(
   public TemplateColumn withChoices(List<Choice> fewer) {
     return new TemplateColumn(
         name, title, description, unit, required, example, number, several, fewer);
+  }
+
+  /** A text of this column as people read it: each code of its list by its label. */
+  public String inWords(String text) {
+    return several
+        ? Arrays.stream(text.split(";"))
+            .map(one -> labelled(one.strip()))
+            .collect(Collectors.joining("; "))
+        : labelled(text);
+  }
+
+  private String labelled(String text) {
+    return choices.stream()
+        .filter(choice -> choice.code().equals(text))
+        .findFirst()
+        .map(Choice::label)
+        .orElse(text);
   }
 
   static TemplateColumn of(Field<?> field) {

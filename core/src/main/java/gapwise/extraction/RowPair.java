@@ -1,6 +1,7 @@
 package gapwise.extraction;
 
 import gapwise.exchange.Template;
+import gapwise.exchange.TemplateWords;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -65,6 +66,11 @@ public record RowPair(String sheet, Optional<ReadRow> first, Optional<ReadRow> s
       }
     }
     return List.copyOf(named);
+  }
+
+  /** The same as people read it. */
+  public List<String> inWords() {
+    return TemplateWords.row(sheet, NAMED_BY, any()::text);
   }
 
   /** Names it within the comparison of two extractions. */

@@ -18,6 +18,7 @@ final class BookReading {
   private final List<SetApart> apart = new ArrayList<>();
   private final List<String> notes = new ArrayList<>();
   private final List<Mapping> mappings = new ArrayList<>();
+  private final List<List<String>> headings = new ArrayList<>();
 
   BookReading(List<Mapping> known) {
     this.known = List.copyOf(known);
@@ -52,6 +53,7 @@ final class BookReading {
               .map(mapping -> mapping.applied(proposed))
               .orElse(proposed);
       mappings.add(Mapping.proposed(table));
+      headings.add(table.variables().stream().map(one -> one.heading().words()).toList());
       TableReading reading = new TableReading(table, legend, studies, study);
       fields.addAll(reading.fields());
       apart.addAll(reading.apart());
@@ -97,6 +99,6 @@ final class BookReading {
   }
 
   Preview preview() {
-    return new Preview(CrossChecks.together(fields), apart, notes, mappings);
+    return new Preview(CrossChecks.together(fields), apart, notes, mappings, headings);
   }
 }

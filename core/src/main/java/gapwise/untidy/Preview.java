@@ -13,14 +13,20 @@ import java.util.Map;
  * @param apart texts that are no values, with the reason
  * @param notes comments, colours and other things seen, as sentences; never data
  * @param mappings what is proposed for the columns, a mapping for each table
+ * @param headings the words over those columns as they stand in the file, a list for each table
  */
 public record Preview(
-    List<FoundField> fields, List<SetApart> apart, List<String> notes, List<Mapping> mappings) {
+    List<FoundField> fields,
+    List<SetApart> apart,
+    List<String> notes,
+    List<Mapping> mappings,
+    List<List<String>> headings) {
   public Preview {
     fields = List.copyOf(fields);
     apart = List.copyOf(apart);
     notes = List.copyOf(notes);
     mappings = List.copyOf(mappings);
+    headings = headings.stream().map(List::copyOf).toList();
   }
 
   /** The fields that a person must decide, by kind of doubt. */

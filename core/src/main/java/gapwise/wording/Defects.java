@@ -27,6 +27,16 @@ public final class Defects {
     return defect.flatMap(Defects::drawn).orElse(new Span.NotReported());
   }
 
+  /** Whether a number is known that a span can be drawn by; counts in bands alone are none. */
+  public static boolean isDrawn(Optional<ArmDefect> defect) {
+    return defect.flatMap(Defects::drawn).isPresent();
+  }
+
+  /** Whether anything but silence is known of it. */
+  public static boolean isTold(ArmDefect defect) {
+    return !words(defect).equals(new Span.NotReported().words());
+  }
+
   private static Optional<Span> drawn(ArmDefect defect) {
     if (defect.origin() == ArmDefect.Origin.FROM_PATIENTS) {
       double median =

@@ -46,6 +46,20 @@ class MappingTest {
             .toList());
   }
 
+  /** A person looks for the words of the sheet, and mappings go by the same words folded. */
+  @Test
+  void headingsAreShownAsTheyStand() {
+    byte[] bytes =
+        "Study,Method,Patients,Primary union (n/N),Gap (cm)\nMallowby 2012,bone transport,23,19/23,6\n"
+            .getBytes(StandardCharsets.UTF_8);
+    Preview preview = UntidySheets.read(TableFile.of("talk.csv", bytes), List.of(), new Problems());
+    assertEquals(
+        List.of(List.of("Study", "Method", "Patients", "Primary union (n/N)", "Gap (cm)")),
+        preview.headings());
+    assertEquals(
+        "primary union n n", preview.mappings().get(0).columns().get(3).header(), "as it is kept");
+  }
+
   @Test
   void isNotAppliedToAnotherHeader() {
     Mapping accepted =

@@ -18,6 +18,9 @@ import java.util.stream.Collectors;
 public final class WishWords {
   private static final double HUNDRED = 100;
 
+  /** Parts of 100 that differ by less are the same, which fractions are not to the last digit. */
+  private static final double WHOLE = 1e-6;
+
   private WishWords() {}
 
   /** "a fifth of the decision", "12 of 100 parts of the decision". */
@@ -32,7 +35,14 @@ public final class WishWords {
       case 50 -> say("choice.part-half");
       case 67 -> say("choice.part-two-thirds");
       case 75 -> say("choice.part-three-quarters");
-      default -> say("choice.part", Map.of("parts", Shown.number(parts)));
+      default ->
+          say(
+              "choice.part",
+              Map.of(
+                  "parts",
+                  Math.abs(parts - percent) < WHOLE
+                      ? Integer.toString(percent)
+                      : Shown.number(parts)));
     };
   }
 

@@ -6,10 +6,17 @@ import gapwise.evidence.vocabulary.Method;
 import gapwise.figure.value.Estimate;
 import gapwise.figure.value.Quantity;
 import gapwise.figure.value.Shown;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Map;
 
 /** A difference between two methods in words of its outcome. */
 public final class Differing {
+  private static final double HUNDRED = 100;
+
+  /** Nobody names a difference more finely; sums of fractions are off much further behind. */
+  private static final int DECIMALS_CHOSEN = 6;
+
   private Differing() {}
 
   /** How probable a difference is that matters, in a sentence. */
@@ -25,13 +32,21 @@ public final class Differing {
             "within", Shown.of100(chances.within())));
   }
 
-  /** A difference that would matter: "10 of 100", "2 months". */
+  /** A difference that would matter: "10 of 100", "2 months"; a person chose it, so as chosen. */
   public static String mattering(Column column, double difference) {
     return column.measure().kind() == Quantity.Kind.OF_100
-        ? say("certainty.of-hundred", Map.of("number", Shown.of100(difference)))
+        ? say("certainty.of-hundred", Map.of("number", chosen(HUNDRED * difference)))
         : say(
             "certainty.in-unit",
-            Map.of("number", Shown.centimetres(difference), "unit", column.measure().unit()));
+            Map.of("number", chosen(difference), "unit", column.measure().unit()));
+  }
+
+  /** Without what arithmetic adds to it far behind the point. */
+  private static String chosen(double number) {
+    return BigDecimal.valueOf(number)
+        .setScale(DECIMALS_CHOSEN, RoundingMode.HALF_UP)
+        .stripTrailingZeros()
+        .toPlainString();
   }
 
   /** "-3 to +21 of 100", "-2.1 to +0.4 months". */

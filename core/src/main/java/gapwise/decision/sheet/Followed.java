@@ -62,13 +62,20 @@ record Followed(List<Double> months, int silent) {
     Followed followed = of(table, options);
     return followed.months().isEmpty()
         ? say("sheet.team-followed-unknown")
-        : say(
-            "sheet.team-followed",
-            Map.of(
-                "from", followed.ends().get("from"),
-                "to", followed.ends().get("to"),
-                "groups", followed.months().size(),
-                "silent", followed.silent()));
+        : followed.silent() == 0
+            ? say(
+                "sheet.team-followed",
+                Map.of(
+                    "from", followed.ends().get("from"),
+                    "to", followed.ends().get("to"),
+                    "groups", followed.months().size()))
+            : say(
+                "sheet.team-followed-silent",
+                Map.of(
+                    "from", followed.ends().get("from"),
+                    "to", followed.ends().get("to"),
+                    "groups", followed.months().size(),
+                    "silent", followed.silent()));
   }
 
   private Map<String, String> ends() {

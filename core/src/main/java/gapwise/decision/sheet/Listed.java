@@ -41,7 +41,8 @@ public record Listed(List<String> head, List<String> items, int hidden, List<Str
     List<String> all = new ArrayList<>(head);
     all.addAll(items);
     if (hidden > 0) {
-      all.add(say("sheet.further", Map.of("number", hidden)));
+      all.add(
+          say(items.isEmpty() ? "sheet.all-further" : "sheet.further", Map.of("number", hidden)));
     }
     all.addAll(tail);
     return all;

@@ -10,6 +10,7 @@ import gapwise.decision.choice.WeighedMethods;
 import gapwise.decision.choice.WeighedTable;
 import gapwise.decision.choice.WeighingFigure;
 import gapwise.decision.weighing.Standing;
+import gapwise.evidence.vocabulary.Method;
 import gapwise.figure.value.Quantity;
 import gapwise.figure.value.Shown;
 import gapwise.problem.Problem;
@@ -26,8 +27,12 @@ final class TeamChoices {
 
   private TeamChoices() {}
 
-  /** Wishes, how often each method comes first, and what is left out. */
-  static List<String> weighed(WeighedTable weighed) {
+  /**
+   * Wishes, how often each method comes first, and what is left out.
+   *
+   * @param shown the methods on the sheet
+   */
+  static List<String> weighed(WeighedTable weighed, List<Method> shown) {
     if (weighed instanceof WeighedTable.NotWeighed not) {
       return List.of(say("sheet.weighed-not", Map.of("reasons", reasons(not.problems()))));
     }
@@ -44,7 +49,7 @@ final class TeamChoices {
                     .collect(Collectors.joining(", ")),
                 "error",
                 Shown.number(HUNDRED * error(methods)))));
-    leftOut(methods.leftOut(), said);
+    leftOut(methods.leftOut(), shown, said);
     return said;
   }
 
@@ -65,8 +70,12 @@ final class TeamChoices {
         .orElse(0);
   }
 
-  /** Terms, mean costs and effects, and what is left out. */
-  static List<String> costed(CostedTable costed) {
+  /**
+   * Terms, mean costs and effects, and what is left out.
+   *
+   * @param shown the methods on the sheet
+   */
+  static List<String> costed(CostedTable costed, List<Method> shown) {
     if (costed instanceof CostedTable.NotReckoned not) {
       return List.of(say("sheet.costed-not", Map.of("reasons", reasons(not.problems()))));
     }
@@ -85,7 +94,7 @@ final class TeamChoices {
                 IntStream.range(0, methods.methods().size())
                     .mapToObj(m -> cost(methods, m))
                     .collect(Collectors.joining(", ")))));
-    leftOut(methods.leftOut(), said);
+    leftOut(methods.leftOut(), shown, said);
     return said;
   }
 
@@ -102,16 +111,16 @@ final class TeamChoices {
                 "effect", Shown.estimate(NUMBER, methods.effect(m))));
   }
 
-  private static void leftOut(List<Named> leftOut, List<String> said) {
-    if (!leftOut.isEmpty()) {
-      said.add(
-          say(
-              "sheet.left-out",
-              Map.of(
-                  "methods",
-                  leftOut.stream()
-                      .map(one -> one.method().shortLabel())
-                      .collect(Collectors.joining(", ")))));
+  /** Of those that stand on the sheet: the table has every kind of amputation. */
+  private static void leftOut(List<Named> leftOut, List<Method> shown, List<String> said) {
+    String methods =
+        leftOut.stream()
+            .map(Named::method)
+            .filter(shown::contains)
+            .map(Method::shortLabel)
+            .collect(Collectors.joining(", "));
+    if (!methods.isEmpty()) {
+      said.add(say("sheet.left-out", Map.of("methods", methods)));
     }
   }
 

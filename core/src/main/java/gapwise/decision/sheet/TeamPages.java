@@ -15,6 +15,7 @@ import gapwise.decision.situation.Fit;
 import gapwise.decision.situation.Match;
 import gapwise.decision.situation.Situation;
 import gapwise.evidence.vocabulary.ExtractionStatus;
+import gapwise.evidence.vocabulary.Method;
 import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.figure.value.Quantity;
 import gapwise.figure.value.Shown;
@@ -37,10 +38,11 @@ final class TeamPages {
 
   static TeamPage of(OptionTable table, List<Option> options, Beside beside) {
     TeamComparisons comparisons = TeamComparisons.of(table, options, beside);
+    List<Method> methods = options.stream().map(Option::method).toList();
     TeamPage whole =
         new TeamPage(
             person(table.situation()),
-            options.stream().map(Option::method).toList(),
+            methods,
             table.columns().stream().map(column -> line(table, options, column)).toList(),
             Stream.of(Aspect.values())
                 .filter(aspect -> !table.asked().aspects().contains(aspect))
@@ -55,9 +57,12 @@ final class TeamPages {
                 comparisons.mattering(),
                 beside
                     .weighed()
-                    .map(TeamChoices::weighed)
+                    .map(one -> TeamChoices.weighed(one, methods))
                     .orElse(List.of(say("sheet.weighed-off"))),
-                beside.costed().map(TeamChoices::costed).orElse(List.of(say("sheet.costed-off")))));
+                beside
+                    .costed()
+                    .map(one -> TeamChoices.costed(one, methods))
+                    .orElse(List.of(say("sheet.costed-off")))));
     return whole.fitted();
   }
 

@@ -21,6 +21,7 @@ public final class PaperFieldsJson {
             paper.fields().stream().map(PaperField::field).toList(),
             paper.apart(),
             paper.notes(),
+            List.of(),
             List.of());
     ObjectNode all = FieldsJson.of(preview);
     all.remove("mappings");

@@ -1,5 +1,7 @@
 package gapwise.server.home;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.answer.Answers;
 import gapwise.answer.Edition;
 import gapwise.course.Courses;
@@ -70,6 +72,17 @@ public final class Evidence {
   /** Number of the last change that is in this state. */
   public long change() {
     return studies.change();
+  }
+
+  /** When it stood so, for people: its day, and the number that finds it again. */
+  String inWords() {
+    return date.map(
+            day -> say("page.change-of", Map.of("date", day.toString(), "change", number())))
+        .orElseGet(() -> say("page.change", Map.of("change", number())));
+  }
+
+  private String number() {
+    return Long.toString(change());
   }
 
   /** The search. */

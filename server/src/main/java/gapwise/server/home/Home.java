@@ -254,8 +254,7 @@ public final class Home implements AutoCloseable {
     return index
         .behind()
         .flatMap(why -> shown)
-        .map(
-            evidence -> say("page.not-newest", Map.of("change", Long.toString(evidence.change()))));
+        .map(evidence -> say("page.not-newest", Map.of("at", evidence.inWords())));
   }
 
   /**

@@ -13,17 +13,9 @@ import java.util.stream.Stream;
  * @param within the pages behind the door of this page; empty where it is the only one
  */
 public record Navigation(List<Link> doors, List<Link> within) {
-  /** The longest four names of one door fill a line of 390 pixels; a fifth would not fit. */
-  private static final int MOST_ON_A_PHONE = 4;
-
   public Navigation {
     doors = List.copyOf(doors);
     within = List.copyOf(within);
-  }
-
-  /** Whether the second line has more pages than a phone shows on one line, and so folds there. */
-  public boolean folds() {
-    return within.size() > MOST_ON_A_PHONE;
   }
 
   /** What the second line calls this page. */

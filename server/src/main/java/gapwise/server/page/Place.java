@@ -51,7 +51,7 @@ public enum Place {
     return label;
   }
 
-  /** Whether the second line names it on other pages too; a fifth would not fit on a phone. */
+  /** Whether the second line names it on other pages too; questions of times lead to the other. */
   boolean isAlwaysNamed() {
     return this != OVER_TIME;
   }

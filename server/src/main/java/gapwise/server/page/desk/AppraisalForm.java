@@ -5,6 +5,7 @@ import gapwise.desk.DraftRow;
 import gapwise.evidence.vocabulary.Instrument;
 import gapwise.exchange.Template;
 import gapwise.exchange.TemplateColumn;
+import gapwise.exchange.TemplateWords;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -57,7 +58,11 @@ public record AppraisalForm(
     DraftRow last = rows.get(rows.size() - 1);
     return new AppraisalForm(
         first.block(),
-        outcome.isEmpty() ? instrument.label() : instrument.label() + ", " + outcome,
+        outcome.isEmpty()
+            ? instrument.label()
+            : instrument.label()
+                + ", "
+                + TemplateWords.cell(Template.APPRAISAL, "outcome", outcome),
         instrument.about() + ". " + instrument.citation(),
         rows.stream().map(row -> line(instrument, row)).toList(),
         OF_WHOLE.stream().map(column -> cell(last, column, "")).toList());

@@ -12,6 +12,7 @@ import gapwise.evidence.PageBox;
 import gapwise.evidence.Reading;
 import gapwise.exchange.Template;
 import gapwise.exchange.TemplateColumn;
+import gapwise.exchange.TemplateWords;
 import gapwise.problem.Problems;
 import gapwise.problem.WrongInputException;
 import gapwise.server.account.Right;
@@ -107,9 +108,11 @@ public final class ReadPage {
    * @param name its name in the form
    * @param title what it is
    * @param text what stands in it, or may
+   * @param shown the same as people read it
    * @param why why it was not put; empty text for what was
    */
-  public record Line(String cell, String name, String title, String text, String why) {}
+  public record Line(
+      String cell, String name, String title, String text, String shown, String why) {}
 
   private void read(Context context) {
     PostedForm form = new PostedForm(context);
@@ -182,6 +185,7 @@ public final class ReadPage {
                     .map(TemplateColumn::title)
                     .orElse(put.column()),
                 put.text(),
+                TemplateWords.cell(row.sheet(), put.column(), put.text()),
                 put.asked().orElse("")));
       }
     }

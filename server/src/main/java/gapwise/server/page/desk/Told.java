@@ -6,11 +6,10 @@ import gapwise.desk.DraftRow;
 import gapwise.desk.KeptDraft;
 import gapwise.desk.Noted;
 import gapwise.desk.UsedBySynthesis;
-import gapwise.evidence.vocabulary.Outcome;
 import gapwise.exchange.Template;
 import gapwise.exchange.TemplateColumn;
+import gapwise.exchange.TemplateWords;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -35,14 +34,8 @@ public record Told(
     int needed,
     int doubts,
     List<Line> lines) {
-  private static final Map<String, String> PARTS =
-      Map.of(
-          Template.STUDIES, "The paper",
-          Template.ARMS, "Group",
-          Template.OUTCOMES, "Outcome",
-          Template.PATIENTS, "Patient",
-          Template.APPRAISAL, "Appraisal",
-          Template.CURVES, "Curve");
+  private static final List<String> NAMED_BY =
+      List.of(Template.PATIENT, Template.OUTCOME, Template.ARM);
 
   public Told {
     Objects.requireNonNull(reader, "reader");
@@ -55,9 +48,11 @@ public record Told(
    * @param noted what it is
    * @param cells the elements that it is about
    * @param where the same in words
+   * @param message what was found and what to do, in the words of the fields
    * @param by who let a doubt stand, and why
    */
-  public record Line(Noted noted, List<String> cells, String where, Optional<String> by) {
+  public record Line(
+      Noted noted, List<String> cells, String where, String message, Optional<String> by) {
     /** The first of the elements, to go there. */
     public Optional<String> first() {
       return cells.stream().findFirst();
@@ -93,7 +88,12 @@ public record Told(
                                 .toList()))
             .orElse(List.of());
     return new Line(
-        noted, cells, row.map(found -> where(found, noted.columns())).orElse(""), by(draft, noted));
+        noted,
+        cells,
+        row.map(found -> where(found, noted.columns())).orElse(""),
+        row.map(found -> TemplateWords.said(found.sheet(), noted.message()))
+            .orElse(TemplateWords.said(noted.message())),
+        by(draft, noted));
   }
 
   private static Optional<String> by(Draft draft, Noted noted) {
@@ -105,20 +105,9 @@ public record Told(
         : Optional.empty();
   }
 
-  /** An outcome by its name, where the text of its cell is a code of it. */
-  private static String word(String column, String text) {
-    return column.equals(Template.OUTCOME)
-        ? Outcome.vocabulary().find(text).map(Outcome::label).orElse(text)
-        : text;
-  }
-
   private static String where(DraftRow row, List<String> columns) {
-    String part = Objects.requireNonNull(PARTS.get(row.sheet()), row.sheet());
-    String whose =
-        Stream.of(Template.PATIENT, Template.OUTCOME, Template.ARM)
-            .map(column -> word(column, row.text(column)))
-            .filter(text -> !text.isEmpty())
-            .collect(Collectors.joining(", "));
+    String part = TemplateWords.part(row.sheet());
+    String whose = String.join(", ", TemplateWords.row(row.sheet(), NAMED_BY, row::text));
     String fields =
         columns.stream()
             .flatMap(column -> Template.column(row.sheet(), column).stream())

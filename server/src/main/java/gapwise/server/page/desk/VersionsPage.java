@@ -10,6 +10,7 @@ import gapwise.curation.StudyVersion;
 import gapwise.curation.VersionStamp;
 import gapwise.desk.StudyDifference;
 import gapwise.evidence.Study;
+import gapwise.exchange.TemplateWords;
 import gapwise.server.account.Right;
 import gapwise.server.address.Address;
 import gapwise.server.address.PagePaths;
@@ -118,12 +119,14 @@ public final class VersionsPage {
         .map(
             change ->
                 new VersionsView.Line(
-                    change.row().isEmpty()
-                        ? change.sheet()
-                        : change.sheet() + ": " + String.join(", ", change.row()),
+                    change.whose().isEmpty()
+                        ? TemplateWords.part(change.sheet())
+                        : TemplateWords.part(change.sheet())
+                            + " "
+                            + String.join(", ", change.whose()),
                     change.column().title(),
-                    change.before(),
-                    change.after()))
+                    change.column().inWords(change.before()),
+                    change.column().inWords(change.after())))
         .toList();
   }
 

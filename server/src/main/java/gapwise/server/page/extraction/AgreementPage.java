@@ -2,6 +2,7 @@ package gapwise.server.page.extraction;
 
 import static gapwise.sentence.Sentences.say;
 
+import gapwise.exchange.TemplateWords;
 import gapwise.extraction.FieldAgreement;
 import gapwise.extraction.TeamAgreement;
 import gapwise.figure.file.CsvCell;
@@ -107,7 +108,7 @@ public final class AgreementPage {
   private static Line line(FieldAgreement field) {
     return new Line(
         field.column().title(),
-        Lines.part(field.sheet()),
+        TemplateWords.part(field.sheet()),
         field.papers(),
         field.both(),
         field.differ(),

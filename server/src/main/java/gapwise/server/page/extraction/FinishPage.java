@@ -10,6 +10,7 @@ import gapwise.desk.HandedInDraft;
 import gapwise.desk.Noted;
 import gapwise.desk.SettledDoubt;
 import gapwise.desk.Submission;
+import gapwise.exchange.TemplateWords;
 import gapwise.extraction.FieldChoice;
 import gapwise.extraction.Reconciliation;
 import gapwise.extraction.TwiceRead;
@@ -66,11 +67,14 @@ public final class FinishPage {
                 noted ->
                     noted.weight() == Noted.Weight.IMPOSSIBLE
                         || noted.weight() == Noted.Weight.NEEDED)
-            .map(Noted::message)
+            .map(noted -> TemplateWords.said(noted.message()))
             .toList(),
         check.noted().stream()
             .filter(noted -> noted.weight() == Noted.Weight.DOUBT)
-            .map(noted -> new SettleView.Doubt(noted.key().orElseThrow(), noted.message()))
+            .map(
+                noted ->
+                    new SettleView.Doubt(
+                        noted.key().orElseThrow(), TemplateWords.said(noted.message())))
             .toList(),
         follows,
         stands == follows ? 0 : stands);

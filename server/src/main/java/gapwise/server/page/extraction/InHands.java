@@ -3,7 +3,7 @@ package gapwise.server.page.extraction;
 import static gapwise.sentence.Sentences.say;
 
 import gapwise.evidence.Reading;
-import gapwise.exchange.TemplateColumn;
+import gapwise.exchange.TemplateWords;
 import gapwise.extraction.Difference;
 import gapwise.extraction.FieldChoice;
 import gapwise.extraction.ReadRow;
@@ -54,7 +54,9 @@ record InHands(Reconciliation both, Map<String, Integer> versions, Reader who) {
         versions.getOrDefault(one.key(), 0),
         Lines.where(one.pair()),
         Lines.field(one),
-        one.column().map(TemplateColumn::description).orElse(say("extraction.whole-row-hint")),
+        one.column()
+            .map(column -> TemplateWords.said(one.pair().sheet(), column.description()))
+            .orElse(say("extraction.whole-row-hint")),
         value(one, Side.FIRST),
         value(one, Side.SECOND),
         one.column().filter(column -> one.takesThird()),

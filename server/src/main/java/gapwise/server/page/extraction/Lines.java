@@ -2,9 +2,8 @@ package gapwise.server.page.extraction;
 
 import static gapwise.sentence.Sentences.say;
 
-import gapwise.evidence.vocabulary.Outcome;
-import gapwise.exchange.Template;
 import gapwise.exchange.TemplateColumn;
+import gapwise.exchange.TemplateWords;
 import gapwise.extraction.Difference;
 import gapwise.extraction.FieldChoice;
 import gapwise.extraction.Reconciliation;
@@ -12,21 +11,10 @@ import gapwise.extraction.RowPair;
 import gapwise.extraction.Side;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** What differed between two people, in words. */
 public final class Lines {
-  private static final Map<String, String> PARTS =
-      Map.of(
-          Template.STUDIES, "The paper",
-          Template.ARMS, "Group",
-          Template.OUTCOMES, "Outcome",
-          Template.PATIENTS, "Patient",
-          Template.APPRAISAL, "Appraisal",
-          Template.CURVES, "Curve");
-
   private Lines() {}
 
   /** Every field that differed, in the order of the template. */
@@ -79,18 +67,10 @@ public final class Lines {
     return say("extraction.as-read-by", Map.of("name", both.paper().reader(side).name()));
   }
 
-  /** What a sheet of the template tells of. */
-  static String part(String sheet) {
-    return Objects.requireNonNull(PARTS.get(sheet), sheet);
-  }
-
   /** The row of a field, for people. */
   static String where(RowPair pair) {
-    String part = part(pair.sheet());
-    String named =
-        pair.named().stream()
-            .map(text -> Outcome.vocabulary().find(text).map(Outcome::label).orElse(text))
-            .collect(Collectors.joining(", "));
+    String part = TemplateWords.part(pair.sheet());
+    String named = String.join(", ", pair.inWords());
     return named.isEmpty() ? part : part + " " + named;
   }
 
@@ -98,14 +78,14 @@ public final class Lines {
     return one.column().map(TemplateColumn::title).orElse(say("extraction.whole-row"));
   }
 
-  /** A code by its name, where the field has a list of words. */
+  /**
+   * A code by its name, where the field has a list of words. Where a field takes several, which are
+   * typed and not chosen, what would be typed stands beside them.
+   */
   static String shown(Optional<TemplateColumn> column, String text) {
-    return column.stream()
-        .flatMap(known -> known.choices().stream())
-        .filter(choice -> choice.code().equals(text) && !choice.label().equals(text))
-        .findFirst()
-        .map(choice -> choice.label() + " (" + text + ")")
-        .orElse(text);
+    String words = column.map(known -> known.inWords(text)).orElse(text);
+    boolean typed = column.filter(TemplateColumn::several).isPresent() && !words.equals(text);
+    return typed ? words + " (" + text + ")" : words;
   }
 
   /** Who read, who settled and how much differed, as sentences. */

@@ -9,6 +9,7 @@ import gapwise.desk.DraftCheck;
 import gapwise.desk.Noted;
 import gapwise.exchange.Template;
 import gapwise.exchange.TemplateColumn;
+import gapwise.exchange.TemplateWords;
 import gapwise.extraction.AgreedRows;
 import gapwise.extraction.Difference;
 import gapwise.extraction.FieldChoice;
@@ -204,7 +205,8 @@ public final class SettlePage {
         .findFirst()
         .ifPresent(
             noted -> {
-              throw Person.wrong("value", noted.code(), noted.message());
+              throw Person.wrong(
+                  "value", noted.code(), TemplateWords.said(one.pair().sheet(), noted.message()));
             });
   }
 

@@ -4,6 +4,7 @@ import static gapwise.sentence.Sentences.say;
 
 import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
+import gapwise.review.kept.EvidenceState;
 import gapwise.review.kept.KeptQuestion;
 import gapwise.review.kept.KeptVersion;
 import gapwise.review.kept.Moved;
@@ -64,10 +65,19 @@ record KeptLines(KeptAnswers answers) {
             DAY.format(version.when()),
             "who",
             version.who(),
-            "change",
-            Long.toString(version.question().digest().state().change()),
+            "evidence",
+            evidence(version.question().digest().state()),
             "why",
             version.why()));
+  }
+
+  /** By its day, which people know it by; its number finds it again. */
+  private static String evidence(EvidenceState state) {
+    String change = Long.toString(state.change());
+    return state
+        .when()
+        .map(when -> say("kept.evidence-of", Map.of("date", DAY.format(when), "change", change)))
+        .orElseGet(() -> say("kept.evidence", Map.of("change", change)));
   }
 
   private KeptView.Standing standing(KeptQuestion question, Fetching.Way way, Fetching fetching) {

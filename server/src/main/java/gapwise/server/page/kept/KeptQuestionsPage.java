@@ -142,13 +142,7 @@ public final class KeptQuestionsPage {
       steps.add(
           0,
           new KeptView.Step(
-              say(
-                  "kept.version",
-                  Map.of(
-                      "version",
-                      Integer.toString(version.version()),
-                      "change",
-                      Long.toString(version.question().digest().state().change()))),
+              say("kept.version", Map.of("version", Integer.toString(version.version()))),
               KeptLines.taken(version),
               words));
     }

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.stream.IntStream;
 
@@ -40,10 +41,8 @@ public record FoundLine(
 
   /** A value in words. */
   public static FoundLine of(int index, FoundField field, String whose, String from) {
-    String column =
-        Template.column(field.into(), field.value().column())
-            .map(TemplateColumn::title)
-            .orElse(field.value().column());
+    Optional<TemplateColumn> known = Template.column(field.into(), field.value().column());
+    String column = known.map(TemplateColumn::title).orElse(field.value().column());
     String what =
         field
             .outcome()
@@ -51,8 +50,14 @@ public record FoundLine(
             .map(outcome -> outcome.label() + ": " + column)
             .orElse(column);
     String unit = field.value().unit().map(one -> " " + one.symbol()).orElse("");
+    String text = field.value().text();
     return new FoundLine(
-        index, whose, what, field.value().text() + unit, from, field.value().why());
+        index,
+        whose,
+        what,
+        known.map(one -> one.inWords(text)).orElse(text) + unit,
+        from,
+        field.value().why());
   }
 
   /**

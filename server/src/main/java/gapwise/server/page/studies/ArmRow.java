@@ -163,8 +163,10 @@ public record ArmRow(
     return new Cell(
         head,
         false,
-        Optional.of(Pictures.span(defect, Pictures.ROW_REACH_CENTIMETRES)),
-        defect.map(Defects::words).orElseGet(() -> say("studies.bone-not-reported")),
+        Defects.isDrawn(defect)
+            ? Optional.of(Pictures.span(defect, Pictures.ROW_REACH_CENTIMETRES))
+            : Optional.empty(),
+        defect.filter(Defects::isTold).map(Defects::words).orElse(""),
         "",
         false);
   }

@@ -46,7 +46,7 @@ public record StudyTable(List<Group> groups, List<FactRow> facts, List<OutcomeRo
   /**
    * One group of patients.
    *
-   * @param span its missing bone drawn, which says itself where none is reported
+   * @param span its missing bone drawn; empty text where no number is known to draw it by
    * @param spanWords the same in words
    * @param silent whether no missing bone is reported
    */
@@ -79,7 +79,7 @@ public record StudyTable(List<Group> groups, List<FactRow> facts, List<OutcomeRo
             .map(label -> say("studies.group", Map.of("id", arm.id(), "label", label)))
             .orElse(study.arms().size() == 1 ? say("studies.only-group") : arm.id()),
         arm.method().principal(),
-        Pictures.span(defect, REACH_CENTIMETRES),
+        Defects.isDrawn(defect) ? Pictures.span(defect, REACH_CENTIMETRES) : "",
         defect.map(Defects::words).orElseGet(() -> say("studies.bone-of-group-not-reported")),
         defect.isEmpty());
   }

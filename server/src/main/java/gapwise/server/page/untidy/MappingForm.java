@@ -10,6 +10,7 @@ import gapwise.problem.WrongInputException;
 import gapwise.server.job.PostedForm;
 import gapwise.untidy.Mapping;
 import gapwise.untidy.MappingTarget;
+import gapwise.untidy.Preview;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -55,7 +56,7 @@ public record MappingForm(
    * One column.
    *
    * @param index its number within the table, from 0
-   * @param heading its words
+   * @param heading its words as they stand in the file
    * @param target what it is taken to hold
    * @param numbers what its numbers are
    * @param unit of numbers that name none
@@ -95,7 +96,8 @@ public record MappingForm(
    *
    * @param from the first column to show of a table with many
    */
-  static List<MappingForm> of(List<Mapping> mappings, Mappings known, int from) {
+  static List<MappingForm> of(Preview preview, Mappings known, int from) {
+    List<Mapping> mappings = preview.mappings();
     List<MappingForm> forms = new ArrayList<>();
     for (int table = 0; table < mappings.size(); table++) {
       List<Mapping.Column> all = mappings.get(table).columns();
@@ -103,7 +105,7 @@ public record MappingForm(
       int end = Math.min(all.size(), first + MOST_COLUMNS);
       List<Column> columns = new ArrayList<>();
       for (int index = first; index < end; index++) {
-        columns.add(column(index, all.get(index)));
+        columns.add(column(index, preview.headings().get(table).get(index), all.get(index)));
       }
       if (!columns.isEmpty()) {
         forms.add(
@@ -118,7 +120,7 @@ public record MappingForm(
     return forms;
   }
 
-  private static Column column(int index, Mapping.Column column) {
+  private static Column column(int index, String heading, Mapping.Column column) {
     String target = column.target();
     String label = MappingTarget.find(target).map(MappingTarget::label).orElse(target);
     List<Choice> numbers =
@@ -142,7 +144,7 @@ public record MappingForm(
                                 unit.symbol(),
                                 column.unit().filter(unit::equals).isPresent())))
             .toList();
-    return new Column(index, column.header(), new Choice(target, label, true), numbers, units);
+    return new Column(index, heading, new Choice(target, label, true), numbers, units);
   }
 
   private static List<List<Statistic>> kinds() {

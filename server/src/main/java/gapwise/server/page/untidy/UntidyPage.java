@@ -112,7 +112,7 @@ public final class UntidyPage {
             UNTIDY + "/" + context.pathParam("sheet"),
             file.name(),
             problems.list().stream().map(Problem::line).toList(),
-            MappingForm.of(preview.mappings(), mappings, from(context)),
+            MappingForm.of(preview, mappings, from(context)),
             MappingForm.mark(preview.mappings()),
             new UntidyView.Counts(clear.size(), asked.size(), preview.apart().size()),
             clear.stream().limit(MOST_SHOWN).toList(),

@@ -54,6 +54,7 @@ public final class FilledServer implements BeforeAllCallback {
         FilledDesk.into(first);
         FilledImport.into(first);
         FilledKept.into(first);
+        FilledSheet.into(first);
         RunningServer team = RunningServer.with(folder.resolve("team"), LongStudies.all());
         Filling second = new Filling(team, folder);
         FilledAgreement.into(second);
