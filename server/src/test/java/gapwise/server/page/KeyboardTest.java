@@ -2,7 +2,6 @@ package gapwise.server.page;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gapwise.server.testing.OwnBrowser;
 import gapwise.server.testing.SharedServer;
@@ -166,6 +165,7 @@ class KeyboardTest {
     BROWSER
         .await()
         .until(ExpectedConditions.presenceOfElementLocated(By.cssSelector("td[data-head='Year']")));
+    BROWSER.settled();
     assertEquals("column-year", BROWSER.focused().getDomAttribute("id"));
   }
 }
