@@ -79,8 +79,7 @@ class BrowserTest {
           .until(ExpectedConditions.visibilityOfElementLocated(By.cssSelector(".wide svg")));
       assertTrue(driver.findElement(By.className("answer")).getText().contains("of 100"));
       driver.findElement(By.id("download-svg")).click();
-      String drawing =
-          Files.readString(BROWSER.downloaded("forest.svg"), StandardCharsets.UTF_8);
+      String drawing = Files.readString(BROWSER.downloaded("forest.svg"), StandardCharsets.UTF_8);
       assertTrue(drawing.contains("</svg>") && drawing.contains("Invented demonstration data"));
       assertEquals(List.of(), BROWSER.complaints());
     }

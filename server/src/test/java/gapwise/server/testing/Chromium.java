@@ -163,7 +163,8 @@ public final class Chromium implements AutoCloseable {
 
   /** Waits until a field of the desk was kept with a text, whichever state the page is in then. */
   public void kept(String css, String text) {
-    await().until(d -> text.equals(d.findElement(By.cssSelector(css)).getDomAttribute("data-seen")));
+    await()
+        .until(d -> text.equals(d.findElement(By.cssSelector(css)).getDomAttribute("data-seen")));
   }
 
   /** How a page is shown: as a reader sets the system, or on paper. */
