@@ -155,6 +155,16 @@
     document.dispatchEvent(new CustomEvent("told"));
   };
 
+  // What the server answers, as a page; null where it does not answer, or this page is left meanwhile.
+  const asked = async (href, how) => {
+    try {
+      const answer = await fetch(href, how);
+      return { ok: answer.ok, page: new DOMParser().parseFromString(await answer.text(), "text/html") };
+    } catch (unreachable) {
+      return null;
+    }
+  };
+
   const put = async (rects, drawn, as, cell) => {
     const reading = document.getElementById("reading");
     const name = cell || (inHand && inHand.name);
@@ -162,8 +172,9 @@
     const body = new URLSearchParams({ cell: name, words: rects.map((rect) => rect.dataset.text).join(" "), page: page().dataset.number });
     (rects.length > 0 ? rects.map(boxOf) : [drawn]).forEach((box) => body.append("box", write(box)));
     if (as) { body.append("as", as); }
-    const answer = await fetch("/desk/" + document.getElementById("typed").dataset.draft + "/read", { method: "POST", body });
-    const fresh = new DOMParser().parseFromString(await answer.text(), "text/html");
+    const answer = await asked("/desk/" + document.getElementById("typed").dataset.draft + "/read", { method: "POST", body });
+    if (!answer) { reading.textContent = "Nothing was put, since the server does not answer. Try it again."; return; }
+    const fresh = answer.page;
     if (answer.ok) {
       taken(fresh);
       reading.querySelectorAll("[data-as]").forEach((button) => {
@@ -209,10 +220,11 @@
   };
 
   const load = async (href) => {
-    const answer = await fetch(href);
-    const fresh = new DOMParser().parseFromString(await answer.text(), "text/html");
-    const part = fresh.querySelector(".page-of-paper");
+    const answer = await asked(href);
     const holder = document.getElementById("page");
+    if (!answer) { holder.textContent = "The page cannot be shown, since the server does not answer. Open the draft again."; return; }
+    const fresh = answer.page;
+    const part = fresh.querySelector(".page-of-paper");
     if (!part) {
       const why = fresh.querySelector("main li, main p");
       holder.textContent = why ? why.textContent.trim() : "The page cannot be shown.";

@@ -109,8 +109,7 @@ class BarriersTest {
   void noPageHasABarrierOrAComplaintAtADeskOrOnAPhone(String path) throws Exception {
     ChromeDriver driver = BROWSER.driver();
     for (int width : new int[] {1280, 390}) {
-      BROWSER.width(width);
-      driver.get(SERVER.address(path));
+      BROWSER.at(SERVER.address(path), width);
       noBarrier(driver, path + " at " + width);
     }
   }
@@ -148,8 +147,7 @@ class BarriersTest {
   void noPageHasABarrierWithEveryFoldOpen(String path) throws Exception {
     ChromeDriver driver = BROWSER.driver();
     for (int width : new int[] {1280, 390}) {
-      BROWSER.width(width);
-      driver.get(SERVER.address(path));
+      BROWSER.at(SERVER.address(path), width);
       int opened = openEveryFold(driver);
       assertTrue(opened > 0, path + " has nothing to open at " + width);
       noBarrier(driver, path + ", all open, at " + width);
@@ -175,13 +173,12 @@ class BarriersTest {
     ChromeDriver driver = BROWSER.driver();
     BROWSER.width(1280);
     driver.get(SERVER.address("/studies/invented-55"));
-    driver.findElement(By.cssSelector("form[action$='/mend'] button")).click();
-    BROWSER.await().until(ExpectedConditions.urlContains("/desk/"));
-    String draft = driver.getCurrentUrl();
-    for (String path : new String[] {draft, draft.replaceFirst("#.*", "") + "/hand-in"}) {
+    BROWSER.follow("form[action$='/mend'] button");
+    String draft = driver.getCurrentUrl().replaceFirst("#.*", "");
+    BROWSER.assertAddress("/desk/");
+    for (String path : new String[] {draft, draft + "/hand-in"}) {
       for (int width : new int[] {1280, 390}) {
-        BROWSER.width(width);
-        driver.get(path);
+        BROWSER.at(path, width);
         openEveryFold(driver);
         noBarrier(driver, path + " at " + width);
       }
@@ -196,12 +193,11 @@ class BarriersTest {
     ImageIO.write(
         new BufferedImage(400, 300, BufferedImage.TYPE_BYTE_GRAY), "png", picture.toFile());
     driver.get(empty.address("/desk"));
-    driver.findElement(By.id("study")).sendKeys("figure-2031", Keys.ENTER);
-    BROWSER.await().until(ExpectedConditions.urlContains("/desk/"));
+    BROWSER.leave(() -> BROWSER.find("#study").sendKeys("figure-2031", Keys.ENTER));
     driver.findElement(By.id("picture")).sendKeys(picture.toString());
-    driver.findElement(By.cssSelector("form[action$='/picture'] button")).click();
-    BROWSER.await().until(ExpectedConditions.urlContains("figure?image="));
+    BROWSER.follow("form[action$='/picture'] button");
     String figure = driver.getCurrentUrl();
+    BROWSER.assertAddress("figure?image=");
     for (int width : new int[] {1280, 390}) {
       BROWSER.width(width);
       for (String kind : new String[] {"curve", "scatter"}) {
@@ -211,10 +207,8 @@ class BarriersTest {
         WebElement points = driver.findElement(By.id("points"));
         points.sendKeys("1 2\n3 4" + Keys.TAB);
         noBarrier(driver, "a figure, " + kind + ", at " + width);
-        driver.findElement(By.cssSelector("#figure .numbers > button")).click();
-        BROWSER
-            .await()
-            .until(ExpectedConditions.presenceOfElementLocated(By.cssSelector("#made li")));
+        BROWSER.follow("#figure .numbers > button");
+        BROWSER.find("#made li");
         noBarrier(driver, "a figure not whole, " + kind + ", at " + width);
       }
     }
@@ -227,6 +221,7 @@ class BarriersTest {
       BROWSER.width(width);
       driver.get(SERVER.address("/studies"));
       driver.findElement(By.id("q")).sendKeys("union bone transport 5-8 cm infected");
+      BROWSER.fetched("infected");
       BROWSER
           .await()
           .until(
@@ -254,24 +249,20 @@ class BarriersTest {
   void noPageOfAnEmptyBaseHasABarrier(String path) throws Exception {
     ChromeDriver driver = BROWSER.driver();
     for (int width : new int[] {1280, 390}) {
-      BROWSER.width(width);
-      driver.get(empty.address(path));
+      BROWSER.at(empty.address(path), width);
       noBarrier(driver, path + ", no study yet, at " + width);
     }
   }
 
   private static void noBarrier(ChromeDriver driver, String state) throws Exception {
     assertEquals(List.of(), Axe.barriers(driver), state);
-    Number overflow =
-        (Number)
-            driver.executeScript("return document.documentElement.scrollWidth - window.innerWidth");
-    assertTrue(overflow.intValue() <= 0, state + " is too wide");
+    assertTrue(BROWSER.tooWide() <= 0, state + " is too wide by " + BROWSER.tooWide());
     assertEquals(List.of(), BROWSER.complaints(), state);
   }
 
   @Test
   void anErrorPageHasNoBarrier() throws Exception {
-    BROWSER.driver().get(SERVER.address("/studies?from=8&to=5"));
+    BROWSER.at(SERVER.address("/studies?from=8&to=5"), 1280);
     assertEquals(List.of(), Axe.barriers(BROWSER.driver()));
     BROWSER.complaints(); // the browser notes the status 422, which is meant
   }

@@ -46,48 +46,40 @@ class BrowserTest {
       Export.workbook(Invented.studies(), file);
     }
     try (RunningServer empty = RunningServer.empty(folder.resolve("empty"))) {
-      ChromeDriver driver = BROWSER.driver();
-      BROWSER.width(1280);
-      driver.get(empty.address("/import"));
+      ChromeDriver driver = BROWSER.at(empty.address("/import"), 1280);
       driver.findElement(By.id("files")).sendKeys(workbook.toString());
       driver.findElement(By.id("who")).sendKeys("reviewer");
-      driver.findElement(By.cssSelector("main form button")).click();
+      BROWSER.follow("main form button");
       settled(driver);
       driver.findElements(By.name("kind")).forEach(WebElement::click);
       driver.findElements(By.name("seen")).stream()
           .filter(WebElement::isDisplayed)
           .filter(doubt -> !doubt.isSelected())
           .forEach(WebElement::click);
-      List<WebElement> confirm = driver.findElements(By.cssSelector("#state form button"));
-      if (!confirm.isEmpty()) {
-        confirm.get(0).click();
-        BROWSER.await().until(d -> d.findElements(By.cssSelector("#state form button")).isEmpty());
+      String confirm = "#state form button";
+      if (!driver.findElements(By.cssSelector(confirm)).isEmpty()) {
+        BROWSER.follow(confirm);
         settled(driver);
       }
       assertTrue(
           driver.findElement(By.cssSelector("#state h2")).getText().startsWith("16 studies added"),
           driver.findElement(By.id("state")).getText());
 
-      driver.get(empty.address("/studies?outcome=union"));
+      BROWSER.at(empty.address("/studies?outcome=union"), 1280);
       driver.findElement(By.id("from")).sendKeys("5");
       driver.findElement(By.id("to")).sendKeys("8", Keys.ENTER);
       BROWSER.await().until(ExpectedConditions.urlContains("from=5"));
       BROWSER
           .await()
           .until(ExpectedConditions.textToBePresentInElementLocated(By.id("chips"), "5 to 8 cm"));
-      BROWSER
-          .await()
-          .until(
-              ExpectedConditions.numberOfElementsToBe(By.cssSelector("form#look.htmx-request"), 0));
-      driver.findElement(By.partialLinkText("Pool these")).click();
+      BROWSER.settled();
+      BROWSER.follow(By.partialLinkText("Pool these"));
       BROWSER
           .await()
           .until(ExpectedConditions.visibilityOfElementLocated(By.cssSelector(".wide svg")));
       assertTrue(driver.findElement(By.className("answer")).getText().contains("of 100"));
       driver.findElement(By.id("download-svg")).click();
-      Path svg = BROWSER.downloads().resolve("forest.svg");
-      BROWSER.await().until(d -> Files.exists(svg));
-      String drawing = Files.readString(svg, StandardCharsets.UTF_8);
+      String drawing = Files.readString(BROWSER.downloaded("forest.svg"), StandardCharsets.UTF_8);
       assertTrue(drawing.contains("</svg>") && drawing.contains("Invented demonstration data"));
       assertEquals(List.of(), BROWSER.complaints());
     }
@@ -104,9 +96,7 @@ class BrowserTest {
 
   @Test
   void aFilterChosenShowsAtOnceAndStandsInTheAddress() {
-    ChromeDriver driver = BROWSER.driver();
-    BROWSER.width(1280);
-    driver.get(running.address("/studies"));
+    ChromeDriver driver = BROWSER.at(running.address("/studies"), 1280);
     driver.findElement(By.id("method-bone-transport")).click();
     BROWSER.await().until(ExpectedConditions.urlContains("method=bone-transport"));
     BROWSER
@@ -114,22 +104,20 @@ class BrowserTest {
         .until(
             ExpectedConditions.textToBePresentInElementLocated(
                 By.id("found-heading"), "8 groups of patients"));
+    BROWSER.settled();
     assertTrue(driver.findElement(By.id("method-bone-transport")).isSelected());
     assertEquals(List.of(), BROWSER.complaints());
   }
 
   @Test
   void keysAloneLeadFromTheFirstPageToAPooledResult() {
-    ChromeDriver driver = BROWSER.driver();
-    BROWSER.width(1280);
-    driver.get(running.address("/"));
+    ChromeDriver driver = BROWSER.at(running.address("/"), 1280);
     WebElement body = driver.findElement(By.tagName("body"));
     body.sendKeys(Keys.TAB);
     assertEquals("Skip to content", driver.switchTo().activeElement().getText());
     driver.switchTo().activeElement().sendKeys(Keys.ENTER);
     tabTo(driver, "ask-q");
-    driver.switchTo().activeElement().sendKeys("union after bone transport, 5 to 8 cm", Keys.ENTER);
-    BROWSER.await().until(ExpectedConditions.urlContains("/pooled"));
+    enter("union after bone transport, 5 to 8 cm", "/pooled");
     String answer =
         BROWSER
             .await()
@@ -140,21 +128,17 @@ class BrowserTest {
 
   @Test
   void keysAlonePlaceACaseWithItsCourse() {
-    ChromeDriver driver = BROWSER.driver();
-    BROWSER.width(1280);
-    driver.get(running.address("/case"));
+    ChromeDriver driver = BROWSER.at(running.address("/case"), 1280);
     tabTo(driver, "method");
     driver.switchTo().activeElement().sendKeys("Bone transport in an");
     tabTo(driver, "length");
-    driver.switchTo().activeElement().sendKeys("6", Keys.ENTER);
-    BROWSER.await().until(ExpectedConditions.presenceOfElementLocated(By.id("union")));
+    enter("6", "step=course");
     tabTo(driver, "union");
     driver.switchTo().activeElement().sendKeys("8");
     tabTo(driver, "union-from");
     driver.switchTo().activeElement().sendKeys("from: def");
     tabTo(driver, "duration-1");
-    driver.switchTo().activeElement().sendKeys("9", Keys.ENTER);
-    BROWSER.await().until(ExpectedConditions.urlContains("union=8"));
+    enter("9", "union=8");
     String answer =
         BROWSER
             .await()
@@ -167,9 +151,7 @@ class BrowserTest {
 
   @Test
   void keysAlonePutAClaimTogetherAndItsAnalysesComeByThemselves() {
-    ChromeDriver driver = BROWSER.driver();
-    BROWSER.width(1280);
-    driver.get(running.address("/claim"));
+    ChromeDriver driver = BROWSER.at(running.address("/claim"), 1280);
     tabTo(driver, "claim-a");
     driver.switchTo().activeElement().sendKeys("Bone transport");
     tabTo(driver, "claim-says");
@@ -178,8 +160,7 @@ class BrowserTest {
     tabTo(driver, "claim-b");
     driver.switchTo().activeElement().sendKeys("Induced");
     tabTo(driver, "claim-from");
-    driver.switchTo().activeElement().sendKeys("4", Keys.ENTER);
-    BROWSER.await().until(ExpectedConditions.urlContains("b=induced-membrane"));
+    enter("4", "b=induced-membrane");
     String sentence =
         BROWSER
             .await()
@@ -191,6 +172,12 @@ class BrowserTest {
         .until(
             ExpectedConditions.textToBePresentInElementLocated(By.id("ways"), "Undecided, of 100"));
     assertEquals(List.of(), BROWSER.complaints());
+  }
+
+  /** Enters the last words of a form, which leads to an address with a part. */
+  private static void enter(String words, String part) {
+    BROWSER.leave(() -> BROWSER.press(words, Keys.ENTER));
+    BROWSER.assertAddress(part);
   }
 
   private static void tabTo(ChromeDriver driver, String id) {

@@ -75,6 +75,7 @@ class EyeOfPagesTest {
   }
 
   private static void look(int width, String what, String where, List<String> refused) {
+    BROWSER.settled(); // what is fetched once it comes into sight may do so at any width
     for (Object fault : (List<?>) BROWSER.driver().executeScript(eye, width, what)) {
       refused.add(where + ": " + fault);
     }

@@ -6,8 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gapwise.server.testing.OwnBrowser;
 import gapwise.server.testing.SharedServer;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -80,9 +78,9 @@ class FrameTest {
             "Pooled");
     List<String> reached = new ArrayList<>();
     for (String way : ways) {
-      driver.findElement(By.linkText(way)).click();
+      BROWSER.follow(By.linkText(way));
       if (way.equals("Compare")) {
-        BROWSER.await().until(ExpectedConditions.presenceOfElementLocated(By.className("options")));
+        BROWSER.find(".options");
       }
       boolean map = way.equals("Gaps") || way.equals("Comparisons");
       for (String label : LABELS) {
@@ -95,7 +93,7 @@ class FrameTest {
         List.of("/by-size", "/funnel", "/studies", "/map", "/map", "/claim", "/compare", "/pooled"),
         reached);
     assertTrue(driver.getCurrentUrl().contains("method=bone-transport&method=induced-membrane"));
-    driver.findElement(By.partialLinkText("tibia")).click();
+    BROWSER.follow(By.partialLinkText("tibia"));
     assertFalse(chips().contains("tibia"), chips().toString());
     assertFalse(driver.findElement(By.linkText("By size")).getDomAttribute("href").contains("tib"));
   }
@@ -104,11 +102,12 @@ class FrameTest {
   void whatNarrowsAResultAloneIsKeptOnTheListAndSaidToBe() {
     ChromeDriver driver =
         at("/pooled?outcome=union&definition=bridging-on-radiographs&least=3", 1280);
-    driver.findElement(By.linkText("Studies")).click();
+    BROWSER.follow(By.linkText("Studies"));
     String kept = "fewest patients in a group: 3, in results only";
     assertTrue(chips().contains(kept), chips().toString());
     driver.findElement(By.id("bone-tibia")).click();
     BROWSER.await().until(ExpectedConditions.urlContains("bone=tibia"));
+    BROWSER.settled();
     assertTrue(driver.getCurrentUrl().contains("least=3"), driver.getCurrentUrl());
     assertTrue(chips().contains(kept), chips().toString());
   }
@@ -172,18 +171,14 @@ class FrameTest {
 
   @Test
   void theMenuOpensWithoutScripts() {
-    BROWSER
-        .driver()
-        .executeCdpCommand("Emulation.setScriptExecutionDisabled", Map.of("value", true));
+    BROWSER.scripts(false);
     try {
       ChromeDriver driver = at("/method", 390);
       assertFalse(driver.findElement(By.className("doors")).isDisplayed());
       driver.findElement(By.cssSelector(".menu summary")).click();
       assertTrue(driver.findElement(By.linkText("Studies")).isDisplayed());
     } finally {
-      BROWSER
-          .driver()
-          .executeCdpCommand("Emulation.setScriptExecutionDisabled", Map.of("value", false));
+      BROWSER.scripts(true);
     }
   }
 
@@ -252,7 +247,7 @@ class FrameTest {
       })
   void noPageIsWiderThanAWindowAtTwiceTheSize(String path) {
     at(path, 640);
-    int over = number("document.documentElement.scrollWidth - window.innerWidth").intValue();
+    int over = BROWSER.tooWide();
     assertTrue(over <= 0, path + " is too wide by " + over);
   }
 
@@ -299,15 +294,12 @@ class FrameTest {
     ChromeDriver driver = at("/", 1280);
     WebElement box = driver.findElement(By.id("ask-q"));
     box.sendKeys("8 cm infected tibia, transport or membrane");
-    box.sendKeys(Keys.ENTER);
+    BROWSER.leave(() -> box.sendKeys(Keys.ENTER));
     int actions = 2;
-    BROWSER.await().until(ExpectedConditions.urlContains("/compare"));
-    BROWSER
-        .await()
-        .until(ExpectedConditions.elementToBeClickable(By.cssSelector(".options thead a")))
-        .click();
+    BROWSER.assertAddress("/compare");
+    BROWSER.follow(".options thead a");
     actions++;
-    BROWSER.await().until(ExpectedConditions.urlContains("/pooled"));
+    BROWSER.assertAddress("/pooled");
     String answer = driver.findElement(By.className("answer")).getText();
     assertTrue(answer.contains("Bone transport") && answer.contains("Induced membrane"), answer);
     StringBuilder taken = new StringBuilder();
@@ -322,8 +314,7 @@ class FrameTest {
     }
     assertTrue(holdsBoth(taken), "both methods are on the slides");
     assertTrue(actions <= 5, actions + " actions");
-    Path slide = BROWSER.downloads().resolve("forest-slide.svg");
-    BROWSER.await().until(d -> Files.exists(slide));
+    BROWSER.downloaded("forest-slide.svg");
   }
 
   private static boolean holdsBoth(CharSequence slides) {
@@ -340,7 +331,7 @@ class FrameTest {
             .toList();
     assertEquals(3, examples.size());
     for (String example : examples) {
-      driver.get(SERVER.address(example));
+      at(example, 1280);
       boolean options = driver.getCurrentUrl().contains("/compare?");
       assertTrue(options || driver.getCurrentUrl().contains("/pooled?"), driver.getCurrentUrl());
       By answered = options ? By.className("options") : By.className("answer");

@@ -48,8 +48,7 @@ class WidthsTest {
       })
   void nothingIsClippedAtAnyWidth(String path) {
     for (int width : WIDTHS) {
-      BROWSER.width(width);
-      BROWSER.driver().get(SERVER.address(path));
+      BROWSER.at(SERVER.address(path), width);
       Object over =
           BROWSER
               .driver()

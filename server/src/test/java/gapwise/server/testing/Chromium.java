@@ -9,9 +9,9 @@ import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.logging.Level;
 import org.openqa.selenium.By;
-import org.openqa.selenium.StaleElementReferenceException;
 import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
@@ -32,8 +32,12 @@ public final class Chromium implements AutoCloseable {
   /** A page that does not come fails its test instead of holding all others up. */
   private static final Duration PAGE_PATIENCE = Duration.ofSeconds(90);
 
+  /** Pixels that a bar for scrolling may take of a window. */
+  private static final int BAR = 20;
+
   private final ChromeDriver driver;
   private final Path downloads;
+  private int marks;
 
   private Chromium(ChromeDriver driver, Path downloads) {
     this.driver = driver;
@@ -68,7 +72,7 @@ public final class Chromium implements AutoCloseable {
     ChromeDriverService service =
         new ChromeDriverService.Builder().usingDriverExecutable(DRIVER.toFile()).build();
     ChromeDriver driver = new ChromeDriver(service, options);
-    driver.manage().timeouts().pageLoadTimeout(PAGE_PATIENCE);
+    driver.manage().timeouts().pageLoadTimeout(PAGE_PATIENCE).scriptTimeout(PAGE_PATIENCE);
     return new Chromium(driver, downloads);
   }
 
@@ -92,24 +96,75 @@ public final class Chromium implements AutoCloseable {
     return await().until(ExpectedConditions.presenceOfElementLocated(By.cssSelector(css)));
   }
 
-  /** Presses what may be put anew by the page's script at that moment. */
+  /** Waits until the page says these words. */
+  public void awaitWords(String words) {
+    await().until(ExpectedConditions.textToBePresentInElementLocated(By.tagName("body"), words));
+  }
+
+  /**
+   * Presses what may be put anew by the page's script at that moment, and stays on the page. What
+   * leads to another page is followed instead.
+   */
   public void pressOn(String css) {
-    await()
-        .ignoring(StaleElementReferenceException.class)
-        .until(
-            d -> {
-              WebElement button = d.findElement(By.cssSelector(css));
-              driver.executeScript("arguments[0].scrollIntoView({block: 'center'})", button);
-              button.click();
-              return true;
-            });
+    await().until(d -> pressed(By.cssSelector(css)));
+  }
+
+  private boolean pressed(By what) {
+    WebElement button = driver.findElement(what);
+    driver.executeScript("arguments[0].scrollIntoView({block: 'center'})", button);
+    button.click();
+    return true;
+  }
+
+  /** Presses what leads to another page, and waits until that page is there. */
+  public void follow(String css) {
+    follow(By.cssSelector(css));
+  }
+
+  /**
+   * Presses what leads to another page, and waits until that page is there with its scripts run.
+   * That is another document, be its address the same or not. What a page only puts into itself, a
+   * download and a way to a place on the same page bring no document, and are not for this.
+   */
+  public void follow(By what) {
+    int left = marked();
+    await().until(d -> !isMarked(left) || pressed(what));
+    arrived(left, "pressing " + what);
+  }
+
+  /**
+   * Does once what leads to another page, such as pressing Enter in a field, and waits as {@link
+   * #follow} does.
+   */
+  public void leave(Runnable deed) {
+    int left = marked();
+    deed.run();
+    arrived(left, "what was done there");
+  }
+
+  /** Marks the page that is open, each time otherwise: one gone back to may still bear a mark. */
+  private int marked() {
+    marks++;
+    driver.executeScript("window.leftByTest = arguments[0]", marks);
+    return marks;
+  }
+
+  private boolean isMarked(int mark) {
+    return Boolean.TRUE.equals(
+        driver.executeScript("return window.leftByTest === arguments[0]", mark));
+  }
+
+  private void arrived(int left, String deed) {
+    awaitTrue(
+        () -> "no page came after " + deed + ", on " + driver.getCurrentUrl(),
+        "window.leftByTest !== arguments[0] && document.readyState === 'complete'",
+        left);
   }
 
   /** Waits until a field of the desk was kept with a text, whichever state the page is in then. */
   public void kept(String css, String text) {
     await()
-        .ignoring(StaleElementReferenceException.class)
-        .until(d -> text.equals(find(css).getDomAttribute("data-seen")));
+        .until(d -> text.equals(d.findElement(By.cssSelector(css)).getDomAttribute("data-seen")));
   }
 
   /** How a page is shown: as a reader sets the system, or on paper. */
@@ -135,16 +190,45 @@ public final class Chromium implements AutoCloseable {
                     look == Look.DARK ? "dark" : "light"))));
   }
 
-  /** Waits until nothing is being fetched any more and letters are drawn. */
+  /** Waits until nothing is being fetched or put in its place any more and letters are drawn. */
   public void settled() {
+    awaitTrue(
+        () -> "still being fetched: " + driver.getCurrentUrl(),
+        "document.readyState === 'complete' && document.fonts.status === 'loaded'"
+            + " && !document.querySelector('.htmx-request, .htmx-swapping, .htmx-settling,"
+            + " .htmx-added')");
+  }
+
+  /** Waits until what was asked at an address with these words has come and is in its place. */
+  public void fetched(String words) {
+    awaitTrue(
+        () -> "never fetched: " + words,
+        "performance.getEntriesByType('resource').some(one => one.name.includes(arguments[0]))",
+        words);
+    settled();
+  }
+
+  private void awaitTrue(Supplier<String> otherwise, String script, Object... arguments) {
     await()
-        .until(
-            d ->
-                Boolean.TRUE.equals(
-                    driver.executeScript(
-                        "return document.readyState === 'complete'"
-                            + " && document.fonts.status === 'loaded'"
-                            + " && !document.querySelector('.htmx-request')")));
+        .withMessage(otherwise)
+        .until(d -> Boolean.TRUE.equals(driver.executeScript("return " + script, arguments)));
+  }
+
+  /** A file of this name once it is downloaded, whole: the browser names it so only then. */
+  public Path downloaded(String name) {
+    Path file = downloads.resolve(name);
+    await().until(d -> Files.exists(file));
+    return file;
+  }
+
+  /** By how many pixels the page is wider than its window; none or fewer where it fits. */
+  public int tooWide() {
+    Number over =
+        (Number)
+            driver.executeScript(
+                "return document.documentElement.scrollWidth"
+                    + " - document.documentElement.clientWidth");
+    return over.intValue();
   }
 
   /** The whole page as a PNG picture, below the window too, as far down as said. */
@@ -171,11 +255,16 @@ public final class Chromium implements AutoCloseable {
     return Base64.getDecoder().decode((String) taken.get("data"));
   }
 
-  /** Makes the window as wide as a desk or a phone. */
+  /** Makes the window as wide as a desk or a phone, and waits until the page knows. */
   public void width(int pixels) {
     driver.executeCdpCommand(
         "Emulation.setDeviceMetricsOverride",
         Map.of("width", pixels, "height", 900, "deviceScaleFactor", 1, "mobile", pixels < 600));
+    awaitTrue(
+        () -> "the page is not " + pixels + " pixels wide",
+        "Math.abs(visualViewport.width * visualViewport.scale - arguments[0]) <= arguments[1]",
+        pixels,
+        BAR);
   }
 
   /** Looks at a server as one who has signed in, or as nobody, from now on. */

@@ -1,5 +1,7 @@
 package gapwise.server.testing;
 
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.DirectoryNotEmptyException;
@@ -12,6 +14,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.extension.AfterAllCallback;
 import org.junit.jupiter.api.extension.BeforeAllCallback;
 import org.junit.jupiter.api.extension.ExtensionContext;
+import org.openqa.selenium.By;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.support.ui.WebDriverWait;
@@ -76,8 +79,36 @@ public final class OwnBrowser implements BeforeAllCallback, AfterAllCallback {
     chromium.kept(css, text);
   }
 
+  public void follow(String css) {
+    chromium.follow(css);
+  }
+
+  public void follow(By what) {
+    chromium.follow(what);
+  }
+
+  public void leave(Runnable deed) {
+    chromium.leave(deed);
+  }
+
+  public void awaitWords(String words) {
+    chromium.awaitWords(words);
+  }
+
+  public void fetched(String words) {
+    chromium.fetched(words);
+  }
+
+  public Path downloaded(String name) {
+    return chromium.downloaded(name);
+  }
+
   public Path downloads() {
     return chromium.downloads();
+  }
+
+  public int tooWide() {
+    return chromium.tooWide();
   }
 
   public void width(int pixels) {
@@ -96,11 +127,18 @@ public final class OwnBrowser implements BeforeAllCallback, AfterAllCallback {
     return chromium.complaints();
   }
 
-  /** Opens an address in a window so many pixels wide. */
+  /** Opens an address in a window so many pixels wide, with what the page fetches by itself. */
   public ChromeDriver at(String address, int width) {
     width(width);
     driver().get(address);
+    settled();
     return driver();
+  }
+
+  /** That the address of the page that is open has a part. */
+  public void assertAddress(String part) {
+    String address = driver().getCurrentUrl();
+    assertTrue(address.contains(part), address);
   }
 
   /** What has the focus. */

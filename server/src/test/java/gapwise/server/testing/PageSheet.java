@@ -60,6 +60,7 @@ public final class PageSheet {
       throws IOException {
     browser.width(width);
     browser.look(look);
+    browser.settled();
     String shown = width + " " + look.name().toLowerCase(Locale.ROOT);
     String file = (state + " " + shown).replaceAll("[^a-z0-9]+", "-") + ".png";
     Files.write(folder.resolve(file), browser.picture(width, LONGEST));

@@ -14,10 +14,8 @@ import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
-import org.openqa.selenium.StaleElementReferenceException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.interactions.Actions;
-import org.openqa.selenium.support.ui.ExpectedConditions;
 import org.openqa.selenium.support.ui.Select;
 
 /** From an invented paper to a record with the places of its numbers, in a real BROWSER. */
@@ -35,14 +33,6 @@ class DeskBrowserTest {
   @AfterAll
   static void close() {
     running.close();
-  }
-
-  /** Waits until a field says so, in whichever state the page is meanwhile. */
-  private static void awaitText(String column, String text) {
-    BROWSER
-        .await()
-        .ignoring(StaleElementReferenceException.class)
-        .until(d -> text.equals(field(column).getDomProperty("value")));
   }
 
   /** The field of a column, the first of the page. */
@@ -65,22 +55,15 @@ class DeskBrowserTest {
     BROWSER.kept(css(column), code);
   }
 
-  /** Takes the field in hand, then clicks on a word of the paper. */
-  private static void read(String column, String word) {
-    BROWSER.driver().executeScript("arguments[0].focus()", field(column));
-    WebElement place = BROWSER.find(".paper-page .words rect[data-text='" + word + "']");
-    BROWSER.driver().executeScript("arguments[0].scrollIntoView({block: 'center'})", place);
-    new Actions(BROWSER.driver()).moveToElement(place).click().perform();
+  private static void assertText(String column, String text) {
+    assertEquals(text, field(column).getDomProperty("value"), column);
   }
 
   @Test
   void aPaperBecomesARecordWithPlacesAndAPointOfAPlotLeadsBackToItsWords() throws Exception {
-    Path paper = InventedPaper.write(folder.resolve("invented.pdf"));
-    BROWSER.driver().get(running.address("/desk"));
-    BROWSER.find("#study").sendKeys("transport2031" + Keys.ENTER);
-    BROWSER.find("#paper").sendKeys(paper.toString());
-    BROWSER.pressOn("aside.paper button");
-    BROWSER.find(".paper-page .words rect");
+    DeskInBrowser desk = new DeskInBrowser(BROWSER, running);
+    desk.begin("transport2031", InventedPaper.write(folder.resolve("invented.pdf")));
+    desk.awaitPage(1);
 
     type("title", "Transport of bone over invented gaps");
     type("first_author", "Invented");
@@ -89,32 +72,28 @@ class DeskBrowserTest {
     type("patients", "12");
     type("limbs", "12");
     new Select(BROWSER.find("#outcome")).selectByValue("primary-union");
-    BROWSER.pressOn("form[action$='/outcome'] button");
-    BROWSER.find("section.outcome");
-    BROWSER.find(".paper-page .words rect");
+    BROWSER.follow("form[action$='/outcome'] button");
+    desk.awaitPage(1);
 
     BROWSER.driver().executeScript("arguments[0].focus()", field("events"));
-    dragOver("10/12", "(83%)");
     // The percentage has had no field, so that the page comes anew with one.
-    BROWSER.find("[id^='c-'][id$='-percent']");
-    BROWSER.find(".paper-page .words rect");
-    awaitText("events", "10");
-    awaitText("total", "12");
-    awaitText("percent", "83");
+    BROWSER.leave(() -> dragOver("10/12", "(83%)"));
+    assertText("events", "10");
+    assertText("total", "12");
+    assertText("percent", "83");
     String told = BROWSER.find("#told").getText();
     assertTrue(!told.contains("cannot be so"), told);
 
-    BROWSER.pressOn(".page-of-paper nav a[data-page='2']");
-    BROWSER.pressOn(".tables-of-page a");
-    BROWSER.pressOn("form[action$='/table/take'] button");
-    BROWSER.find("#patients table");
+    desk.turnTo(2);
+    BROWSER.follow(".tables-of-page a");
+    BROWSER.follow("form[action$='/table/take'] button");
     assertEquals(
         InventedPaper.PATIENTS,
         BROWSER.driver().findElements(By.cssSelector("#patients tbody tr")).size());
 
-    readTheCurve();
+    readTheCurve(desk);
     handIn();
-    BROWSER.await().until(ExpectedConditions.urlContains("/studies/"));
+    BROWSER.assertAddress("/studies/");
 
     assertEquals(
         InventedPaper.PATIENTS,
@@ -135,8 +114,8 @@ class DeskBrowserTest {
 
     // From the plot: the study's row, the place of the number, the marked words.
     BROWSER.driver().get(running.address("/pooled?outcome=primary-union"));
-    BROWSER.pressOn("a[href*='transport2031']");
-    BROWSER.pressOn("a[href^='/papers/']");
+    BROWSER.follow("a[href*='transport2031']");
+    BROWSER.follow("a[href^='/papers/']");
     WebElement marked = BROWSER.find(".paper-page .marked");
     List<WebElement> words =
         BROWSER.driver().findElements(By.cssSelector(".paper-page .words rect"));
@@ -152,69 +131,53 @@ class DeskBrowserTest {
   }
 
   /** Takes what the page holds as lines, says what it is of, looks at it, and takes it. */
-  private static void readTheCurve() {
-    BROWSER.find(".paper-page .words rect");
-    BROWSER.pressOn(".page-of-paper nav a[data-page='2']");
-    BROWSER.pressOn(".page-of-paper nav a[data-page='3']");
-    BROWSER.pressOn("a[href*='/figure?page=3']");
-    BROWSER.pressOn("button[name=propose]");
+  private static void readTheCurve(DeskInBrowser desk) {
+    desk.figureOfPageThree();
+    BROWSER.follow("button[name=propose]");
     BROWSER.find("#figure .caution");
     new Select(BROWSER.find("#outcome")).selectByValue("time-to-union");
     BROWSER.find("#events").sendKeys("10");
     BROWSER.find("#median").sendKeys("9");
-    BROWSER.pressOn("#figure .numbers > button[type=submit]");
+    BROWSER.follow("#figure .numbers > button[type=submit]");
     BROWSER.find("#rebuilt polyline");
     String made = BROWSER.find("#made").getText();
     assertTrue(made.contains("It has the 10 events that the paper prints."), made);
     assertTrue(made.contains("Its median is 9, and the paper prints 9."), made);
-    BROWSER.pressOn("#made button");
+    BROWSER.follow("#made button");
     BROWSER.find("#curves li");
   }
 
   /** The study on the desk again has the curve with its marks, and its figure is found. */
   private static void theCurveStaysWithTheRecord() {
     String study = BROWSER.driver().getCurrentUrl();
-    BROWSER.pressOn("form[action$='/mend'] button");
-    BROWSER.find("#curves li");
-    BROWSER.pressOn("#curves li a[href*='figure?curve=']");
-    BROWSER.find("#point-table tbody tr");
+    BROWSER.follow("form[action$='/mend'] button");
+    BROWSER.follow("#curves li a[href*='figure?curve=']");
     assertEquals(
         InventedFigure.UNITED.size() + 2,
         BROWSER.driver().findElements(By.cssSelector("#point-table tbody tr")).size());
-    BROWSER.driver().navigate().back();
-    BROWSER.pressOn("#curves li a[href^='/papers/']");
+    BROWSER.leave(() -> BROWSER.driver().navigate().back());
+    BROWSER.follow("#curves li a[href^='/papers/']");
     WebElement marked = BROWSER.find(".paper-page .marked");
     double left = Double.parseDouble(marked.getDomAttribute("x"));
     double wide = Double.parseDouble(marked.getDomAttribute("width"));
     double[] end = InventedFigure.place(24, 0);
     assertTrue(left < InventedFigure.place(0, 0)[0] && left + wide > end[0], "the whole figure");
     BROWSER.driver().get(study);
-    BROWSER.find("h1");
   }
 
   @Test
   void whatIsFoundInTheWholePaperIsLookedAtBeforeAnyOfItIsTaken() throws Exception {
-    Path paper = InventedPaper.write(folder.resolve("whole.pdf"));
-    BROWSER.driver().get(running.address("/desk"));
-    BROWSER.find("#study").sendKeys("whole2031" + Keys.ENTER);
-    BROWSER.find("#paper").sendKeys(paper.toString());
-    BROWSER.pressOn("aside.paper button");
-    BROWSER.pressOn("a[href$='/table?whole=yes']");
+    new DeskInBrowser(BROWSER, running)
+        .begin("whole2031", InventedPaper.write(folder.resolve("whole.pdf")));
+    BROWSER.follow("a[href$='/table?whole=yes']");
     String found = BROWSER.find("main").getText();
     assertTrue(found.contains("What is found in the paper"), found);
     assertTrue(found.contains("6.4 cm from p. 1: “6.4 cm”"), found);
-    BROWSER.pressOn("form[action$='/table/take'] button");
-    BROWSER
-        .await()
-        .until(
-            d ->
-                d.getPageSource().contains("class=\"record\"")
-                    || d.getPageSource().contains("On to the draft"));
-    List<WebElement> on = BROWSER.driver().findElements(By.linkText("On to the draft"));
-    if (!on.isEmpty()) {
-      on.get(0).click();
+    BROWSER.follow("form[action$='/table/take'] button");
+    By on = By.linkText("On to the draft");
+    if (!BROWSER.driver().findElements(on).isEmpty()) {
+      BROWSER.follow(on);
     }
-    BROWSER.find("#patients table");
     assertEquals(
         InventedPaper.PATIENTS,
         BROWSER.driver().findElements(By.cssSelector("#patients tbody tr")).size());
@@ -223,23 +186,18 @@ class DeskBrowserTest {
   @Test
   void aDraftIsNeverWiderThanItsWindow() {
     BROWSER.driver().get(running.address("/desk"));
-    BROWSER.find("#study").sendKeys("narrow2031" + Keys.ENTER);
+    BROWSER.leave(() -> BROWSER.find("#study").sendKeys("narrow2031" + Keys.ENTER));
     new Select(BROWSER.find("#outcome")).selectByValue("time-to-union");
-    BROWSER.pressOn("form[action$='/outcome'] button");
-    BROWSER.pressOn("form[action$='/group'] button");
-    BROWSER.pressOn("form[action$='/patient'] button");
+    BROWSER.follow("form[action$='/outcome'] button");
+    BROWSER.follow("form[action$='/group'] button");
+    BROWSER.follow("form[action$='/patient'] button");
     String draft = BROWSER.driver().getCurrentUrl().replaceFirst("#.*", "");
     try {
       for (int width : new int[] {320, 390, 640, 1280, 1920}) {
         BROWSER.width(width);
         BROWSER.driver().get(draft);
-        Number over =
-            (Number)
-                BROWSER
-                    .driver()
-                    .executeScript(
-                        "return document.documentElement.scrollWidth - window.innerWidth");
-        assertTrue(over.intValue() <= 0, "too wide by " + over + " at " + width);
+        int over = BROWSER.tooWide();
+        assertTrue(over <= 0, "too wide by " + over + " at " + width);
       }
     } finally {
       BROWSER.width(1500);
@@ -258,22 +216,22 @@ class DeskBrowserTest {
         .perform();
   }
 
+  /** Settles all doubts, as often as the page asks, and hands in. */
   private static void handIn() {
-    BROWSER.pressOn(".hand-in a.button");
-    BROWSER.find("h1");
+    BROWSER.follow(".hand-in a.button");
     while (!BROWSER.driver().findElements(By.cssSelector("form.settle")).isEmpty()) {
       BROWSER
           .driver()
           .findElements(By.cssSelector("form.settle input[type=checkbox]"))
           .forEach(WebElement::click);
       BROWSER.find("#settle-why").sendKeys("as printed");
+      BROWSER.find("#settle-who").clear();
       BROWSER.find("#settle-who").sendKeys("AB");
-      BROWSER.pressOn("form.settle button");
-      BROWSER.find("h1");
+      BROWSER.follow("form.settle button");
     }
     BROWSER.find("#why").sendKeys("first reading");
     BROWSER.find("#who").clear();
     BROWSER.find("#who").sendKeys("AB");
-    BROWSER.pressOn("form[action$='/hand-in'] button");
+    BROWSER.follow("form[action$='/hand-in'] button");
   }
 }

@@ -3,21 +3,22 @@ package gapwise.server.page.figure;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gapwise.server.page.desk.DeskInBrowser;
 import gapwise.server.page.desk.InventedFigure;
 import gapwise.server.page.desk.InventedPaper;
-import gapwise.server.testing.Chromium;
+import gapwise.server.testing.OwnBrowser;
 import gapwise.server.testing.RunningServer;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.interactions.Actions;
-import org.openqa.selenium.support.ui.ExpectedConditions;
 import org.openqa.selenium.support.ui.Select;
 
 /** An invented figure on a page of a PDF, read off in a real browser by its axes and points. */
@@ -26,24 +27,17 @@ class FigureBrowserTest {
 
   @TempDir static Path folder;
   private static RunningServer running;
-  private static Chromium browser;
+  @RegisterExtension private static final OwnBrowser BROWSER = new OwnBrowser();
 
   @BeforeAll
   static void open() throws Exception {
     running = RunningServer.withStudies(folder.resolve("home"));
-    browser = Chromium.open(folder);
-    browser.width(1500);
+    BROWSER.width(1500);
   }
 
   @AfterAll
   static void close() {
-    browser.close();
     running.close();
-  }
-
-  private static void press(WebElement button) {
-    browser.driver().executeScript("arguments[0].scrollIntoView({block: 'center'})", button);
-    button.click();
   }
 
   /** Clicks on the picture where a time and a percentage lie. */
@@ -51,7 +45,7 @@ class FigureBrowserTest {
     double[] place = InventedFigure.place(month, percent);
     List<?> at =
         (List<?>)
-            browser
+            BROWSER
                 .driver()
                 .executeScript(
                     "const svg = document.getElementById('picture'), view = svg.parentElement;"
@@ -65,19 +59,27 @@ class FigureBrowserTest {
                     place[1]);
     int x = (int) Math.round(((Number) at.get(0)).doubleValue());
     int y = (int) Math.round(((Number) at.get(1)).doubleValue());
-    new Actions(browser.driver()).moveToLocation(x, y).click().perform();
+    new Actions(BROWSER.driver()).moveToLocation(x, y).click().perform();
   }
 
   private static void mark(String name, double month, double percent, String value) {
-    press(browser.find("input[name=hand][value=" + name + "]"));
+    BROWSER.pressOn("input[name=hand][value=" + name + "]");
     click(month, percent);
-    WebElement field = browser.driver().switchTo().activeElement();
-    assertEquals(name + "-value", field.getDomAttribute("id"), "the number is typed next");
-    field.sendKeys(value);
+    awaitFocus(name + "-value");
+    BROWSER.press(value);
   }
 
   private static List<WebElement> rows() {
-    return browser.driver().findElements(By.cssSelector("#point-table tbody tr"));
+    return BROWSER.driver().findElements(By.cssSelector("#point-table tbody tr"));
+  }
+
+  private static void awaitRows(int count) {
+    BROWSER.await().withMessage(() -> rows().size() + " points").until(d -> rows().size() == count);
+  }
+
+  /** The number at a mark is typed next, so that its field has the focus. */
+  private static void awaitFocus(String id) {
+    BROWSER.await().until(d -> id.equals(BROWSER.focused().getDomAttribute("id")));
   }
 
   private static double number(int row, int column) {
@@ -86,22 +88,10 @@ class FigureBrowserTest {
   }
 
   private static String figure(String study) throws Exception {
-    Path paper = InventedPaper.write(folder.resolve(study + ".pdf"));
-    browser.driver().get(running.address("/desk"));
-    browser.find("#study").sendKeys(study + Keys.ENTER);
-    browser.find("#paper").sendKeys(paper.toString());
-    press(browser.find("aside.paper button"));
-    for (int page = 2; page <= 3; page++) {
-      press(browser.find(".page-of-paper nav a[data-page='" + page + "']"));
-    }
-    String draft = browser.driver().getCurrentUrl().replaceFirst("#.*", "");
-    press(
-        browser
-            .await()
-            .until(
-                ExpectedConditions.elementToBeClickable(
-                    By.cssSelector("a[href*='figure?page=3']"))));
-    browser.find("#picture");
+    DeskInBrowser desk = new DeskInBrowser(BROWSER, running);
+    desk.begin(study, InventedPaper.write(folder.resolve(study + ".pdf")));
+    String draft = BROWSER.driver().getCurrentUrl().replaceFirst("#.*", "");
+    desk.figureOfPageThree();
     return draft;
   }
 
@@ -112,61 +102,61 @@ class FigureBrowserTest {
     mark("x2", 24, 0, "24");
     mark("y1", 0, 0, "0");
     mark("y2", 0, 100, "100");
-    press(browser.find("input[name=hand][value=point]"));
+    BROWSER.pressOn("input[name=hand][value=point]");
     click(0, 0);
     for (int at = 0; at < InventedFigure.UNITED.size(); at++) {
       click(InventedFigure.UNITED.get(at), 100.0 * (at + 1) / InventedPaper.PATIENTS);
     }
     click(24, 1000.0 / InventedPaper.PATIENTS);
-    assertEquals(InventedFigure.UNITED.size() + 2, rows().size());
+    awaitRows(InventedFigure.UNITED.size() + 2);
     assertEquals(9, number(6, 0), PIXEL);
     assertEquals(50, number(6, 1), 1);
 
     // A slip, undone; a point nudged with the keys of its field.
     click(20, 20);
-    press(browser.find("#undo"));
-    assertEquals(InventedFigure.UNITED.size() + 2, rows().size());
+    awaitRows(InventedFigure.UNITED.size() + 3);
+    BROWSER.pressOn("#undo");
+    awaitRows(InventedFigure.UNITED.size() + 2);
     double before = number(3, 0);
     WebElement field = rows().get(3).findElements(By.tagName("input")).get(0);
     field.sendKeys(Keys.ARROW_UP);
     assertEquals(before + 0.5 / 12.5, number(3, 0), 0.001, "half a point of 12.5 a month");
     field.sendKeys(Keys.ARROW_DOWN);
 
-    new Select(browser.find("#outcome")).selectByValue("time-to-union");
-    new Select(browser.find("#unit")).selectByValue("months");
-    new Select(browser.find("#shows")).selectByValue("with-event");
-    browser.find("#patients").sendKeys("12");
-    browser.find("#events").sendKeys("10");
-    browser.find("#median").sendKeys("9");
-    browser.find("#risk").sendKeys("0 12\n6 11\n12 4\n18 2");
-    press(browser.find("#figure .numbers > button[type=submit]"));
-    browser.find("#rebuilt polyline");
-    String made = browser.find("#made").getText();
+    new Select(BROWSER.find("#outcome")).selectByValue("time-to-union");
+    new Select(BROWSER.find("#unit")).selectByValue("months");
+    new Select(BROWSER.find("#shows")).selectByValue("with-event");
+    BROWSER.find("#patients").sendKeys("12");
+    BROWSER.find("#events").sendKeys("10");
+    BROWSER.find("#median").sendKeys("9");
+    BROWSER.find("#risk").sendKeys("0 12\n6 11\n12 4\n18 2");
+    BROWSER.follow("#figure .numbers > button[type=submit]");
+    BROWSER.find("#rebuilt polyline");
+    String made = BROWSER.find("#made").getText();
     assertTrue(made.contains("It has the 10 events that the paper prints."), made);
     assertTrue(made.contains(", and the paper prints 9."), made);
 
     // What is changed after the look is looked at again before it is taken.
-    browser.find("#place").sendKeys("Figure 1" + Keys.TAB);
-    assertTrue(browser.find("#made").getText().contains("Look at what it makes again."));
-    press(browser.find("#figure .numbers > button[type=submit]"));
-    browser.find("#rebuilt polyline");
-    press(browser.find("#made button"));
-    WebElement curve = browser.find("#curves li");
+    BROWSER.find("#place").sendKeys("Figure 1" + Keys.TAB);
+    BROWSER.awaitWords("Look at what it makes again.");
+    BROWSER.follow("#figure .numbers > button[type=submit]");
+    BROWSER.find("#rebuilt polyline");
+    BROWSER.follow("#made button");
+    WebElement curve = BROWSER.find("#curves li");
     assertTrue(curve.getText().contains("Time to union"), curve.getText());
-    assertTrue(browser.driver().getCurrentUrl().startsWith(draft));
+    assertTrue(BROWSER.driver().getCurrentUrl().startsWith(draft));
 
-    press(browser.find("#curves li a[href*='figure?curve=']"));
-    browser.find("#picture");
+    BROWSER.follow("#curves li a[href*='figure?curve=']");
     assertEquals(InventedFigure.UNITED.size() + 2, rows().size(), "the marks stand there again");
-    assertEquals(List.of(), browser.complaints());
+    assertEquals(List.of(), BROWSER.complaints());
   }
 
   @Test
   void everythingCanBeSetWithTheKeysAlone() throws Exception {
     figure("bykeys2031");
-    WebElement picture = browser.find("#picture");
+    WebElement picture = BROWSER.find("#picture");
     picture.sendKeys(Keys.ARROW_RIGHT, Keys.ENTER);
-    assertEquals("x1-value", browser.driver().switchTo().activeElement().getDomAttribute("id"));
+    awaitFocus("x1-value");
     double[] origin = InventedFigure.place(0, 0);
     double[] far = InventedFigure.place(24, 0);
     double[] top = InventedFigure.place(0, 100);
@@ -178,23 +168,23 @@ class FigureBrowserTest {
     type("#y1-value", "0");
     type("#y2-at", top[0] + " " + top[1]);
     type("#y2-value", "100");
-    browser.find("#as-text summary").sendKeys(Keys.ENTER);
+    BROWSER.find("#as-text summary").sendKeys(Keys.ENTER);
     type("#points", "0 0\n9 50\n24 83.3");
-    assertEquals(3, rows().size());
-    assertEquals(3, browser.driver().findElements(By.cssSelector("#marked circle")).size());
+    awaitRows(3);
+    assertEquals(3, BROWSER.driver().findElements(By.cssSelector("#marked circle")).size());
     rows().get(1).findElement(By.tagName("button")).sendKeys(Keys.ENTER);
-    assertEquals(2, rows().size());
-    browser.find("input[name=hand][value=point]").sendKeys(Keys.SPACE);
-    picture = browser.find("#picture");
+    awaitRows(2);
+    BROWSER.find("input[name=hand][value=point]").sendKeys(Keys.SPACE);
+    picture = BROWSER.find("#picture");
     picture.sendKeys(Keys.ARROW_LEFT, Keys.ARROW_DOWN, Keys.ENTER);
-    assertEquals(3, rows().size());
+    awaitRows(3);
     picture.sendKeys(Keys.BACK_SPACE);
-    assertEquals(2, rows().size());
-    assertEquals(List.of(), browser.complaints());
+    awaitRows(2);
+    assertEquals(List.of(), BROWSER.complaints());
   }
 
   private static void type(String css, String text) {
-    WebElement field = browser.find(css);
+    WebElement field = BROWSER.find(css);
     field.clear();
     field.sendKeys(text + Keys.TAB);
   }

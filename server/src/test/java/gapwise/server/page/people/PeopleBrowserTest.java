@@ -19,7 +19,6 @@ import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
-import org.openqa.selenium.support.ui.ExpectedConditions;
 
 /** Signing in by keys alone, and the pages of people in a real browser. */
 class PeopleBrowserTest {
@@ -40,26 +39,21 @@ class PeopleBrowserTest {
     running.close();
   }
 
-  private static void awaitWords(String words) {
-    BROWSER
-        .await()
-        .until(ExpectedConditions.textToBePresentInElementLocated(By.tagName("body"), words));
-  }
-
-  /** The field for the name has the focus when the page opens. */
+  /** The field for the name gets the focus once the page is drawn. */
   private static void signIn(Role role, String path) {
     BROWSER.driver().manage().deleteAllCookies();
     BROWSER.at(running.address(path), 1280);
     BROWSER.complaints(); // the browser notes the status 401, which is meant
+    BROWSER.await().until(d -> "name".equals(BROWSER.focused().getDomAttribute("id")));
     BROWSER.press(team.of(role).name(), Keys.TAB);
-    BROWSER.press(Team.PASSWORD, Keys.ENTER);
-    awaitWords("Sign out");
+    BROWSER.leave(() -> BROWSER.press(Team.PASSWORD, Keys.ENTER));
+    BROWSER.awaitWords("Sign out");
   }
 
   private static void signOut() {
     BROWSER.width(1280);
-    BROWSER.driver().findElement(By.cssSelector(".person button")).sendKeys(Keys.ENTER);
-    awaitWords("Sign in");
+    BROWSER.leave(() -> BROWSER.find(".person button").sendKeys(Keys.ENTER));
+    BROWSER.awaitWords("Sign in");
   }
 
   @Test
@@ -67,13 +61,13 @@ class PeopleBrowserTest {
     signIn(Role.EXTRACTOR, "/desk");
     ChromeDriver driver = BROWSER.driver();
     assertTrue(driver.getCurrentUrl().endsWith("/desk"), driver.getCurrentUrl());
-    driver.findElement(By.id("study")).sendKeys("keys-2031", Keys.ENTER);
-    BROWSER.await().until(ExpectedConditions.urlContains("/desk/"));
+    BROWSER.leave(() -> BROWSER.find("#study").sendKeys("keys-2031", Keys.ENTER));
+    BROWSER.assertAddress("/desk/");
     assertEquals(List.of(), driver.findElements(By.name("who")), "nobody is asked for a name");
     assertEquals(List.of(), BROWSER.complaints());
     signOut();
     driver.get(running.address("/desk"));
-    awaitWords("Sign in to go on.");
+    BROWSER.awaitWords("Sign in to go on.");
     BROWSER.complaints();
   }
 
@@ -103,11 +97,7 @@ class PeopleBrowserTest {
           .filter(WebElement::isDisplayed)
           .forEach(fold -> fold.sendKeys(Keys.ENTER));
       assertEquals(List.of(), Axe.barriers(driver), path + " at " + width);
-      Number overflow =
-          (Number)
-              driver.executeScript(
-                  "return document.documentElement.scrollWidth - window.innerWidth");
-      assertTrue(overflow.intValue() <= 0, path + " is too wide at " + width);
+      assertTrue(BROWSER.tooWide() <= 0, path + " is too wide at " + width);
     }
     BROWSER.complaints(); // statuses 401 and 403 are meant
   }

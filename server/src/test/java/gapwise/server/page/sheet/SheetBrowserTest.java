@@ -23,9 +23,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
-import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
-import org.openqa.selenium.support.ui.ExpectedConditions;
 
 /** From words on the first page to a sheet in the hand, in a real BROWSER. */
 class SheetBrowserTest {
@@ -47,31 +45,21 @@ class SheetBrowserTest {
     ChromeDriver driver = BROWSER.driver();
     BROWSER.width(width);
     driver.get(SERVER.address("/"));
-    driver.findElement(By.id("ask-q")).sendKeys(ASKED, Keys.ENTER);
-    BROWSER.await().until(ExpectedConditions.urlContains("/compare?"));
-    click(By.linkText("Prepare a sheet"));
-    BROWSER.await().until(ExpectedConditions.urlContains("/sheet?"));
-    WebElement pdf =
-        BROWSER.await().until(ExpectedConditions.elementToBeClickable(By.linkText("PDF, A4")));
+    BROWSER.leave(() -> BROWSER.find("#ask-q").sendKeys(ASKED, Keys.ENTER));
+    // It comes with the table, which is worked out after the page has come.
+    BROWSER.follow(By.linkText("Prepare a sheet"));
+    BROWSER.assertAddress("/sheet?");
     assertEquals(2, driver.findElements(By.cssSelector("section.sheet")).size());
-    assertTrue(
-        ((Number) driver.executeScript("return document.documentElement.scrollWidth")).intValue()
-            <= width,
-        "the sheet is wider than the window");
+    assertTrue(BROWSER.tooWide() <= 0, "the sheet is wider than the window");
     String query = URI.create(driver.getCurrentUrl()).getRawQuery();
-    Path file = BROWSER.downloads().resolve("sheet.pdf");
-    Files.deleteIfExists(file);
-    pdf.click();
-    BROWSER.await().until(d -> Files.exists(file));
+    Files.deleteIfExists(BROWSER.downloads().resolve("sheet.pdf"));
+    driver.findElement(By.linkText("PDF, A4")).click();
+    Path file = BROWSER.downloaded("sheet.pdf");
     assertEquals(List.of(), BROWSER.complaints());
     try (PDDocument document = Loader.loadPDF(file.toFile())) {
       isTagged(document);
       hasNumbersOfTheApi(text(document), query);
     }
-  }
-
-  private static void click(By what) {
-    BROWSER.await().until(ExpectedConditions.elementToBeClickable(what)).click();
   }
 
   private static String text(PDDocument document) throws Exception {
