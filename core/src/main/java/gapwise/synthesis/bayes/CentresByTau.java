@@ -79,16 +79,13 @@ final class CentresByTau {
       return one.edgesOfAnother();
     }
     SmoothDensity other = near.get(1).getValue();
-    double way =
-        (place - near.get(0).getKey()) / (near.get(1).getKey() - near.get(0).getKey());
+    double way = (place - near.get(0).getKey()) / (near.get(1).getKey() - near.get(0).getKey());
     double sd = Math.sqrt(one.variance());
     double move = way * (other.mean() - one.mean());
     double growth = 1 + way * (Math.sqrt(other.variance()) / sd - 1);
     double moved = one.mean() + Math.max(-FARTHEST * sd, Math.min(FARTHEST * sd, move));
     double grown = Math.max(1 / MOST_GROWTH, Math.min(MOST_GROWTH, growth));
-    return one.edgesOfAnother().stream()
-        .map(edge -> moved + (edge - one.mean()) * grown)
-        .toList();
+    return one.edgesOfAnother().stream().map(edge -> moved + (edge - one.mean()) * grown).toList();
   }
 
   /** The two nearest that are known, the nearest first; fewer if fewer are. */

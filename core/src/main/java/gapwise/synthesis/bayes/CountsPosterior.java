@@ -64,8 +64,7 @@ public final class CountsPosterior {
     spread.visit(
         (share, place) -> {
           if (share > LEAST_SHARE) {
-            parts.add(
-                new Part(share, groups.scale.tau(place), groups.centres.known(place)));
+            parts.add(new Part(share, groups.scale.tau(place), groups.centres.known(place)));
           }
         });
   }

@@ -110,10 +110,7 @@ final class SmoothDensity implements Continuous {
     List<Stretch> same =
         stretches.stream().map(one -> new Stretch(other, one.from(), one.to())).toList();
     double highest = same.stream().mapToDouble(Stretch::top).max().orElseThrow();
-    double seen =
-        same.stream()
-            .mapToDouble(one -> one.widthAbove(highest - CUT - SPARE))
-            .sum();
+    double seen = same.stream().mapToDouble(one -> one.widthAbove(highest - CUT - SPARE)).sum();
     if (!(seen >= MOST * (to() - from()))) {
       return Optional.empty();
     }

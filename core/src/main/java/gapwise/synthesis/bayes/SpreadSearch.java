@@ -22,15 +22,14 @@ final class SpreadSearch {
   private SpreadSearch() {}
 
   /**
-   * Edges of two stretches to start from, which meet at the top unless the density is seen where the
-   * support starts. In one, points would be too far apart for what is summed over them.
+   * Edges of two stretches to start from, which meet at the top unless the density is seen where
+   * the support starts. In one, points would be too far apart for what is summed over them.
    *
    * @param log logarithm of the density up to a constant
    * @param thought where it is thought to lie, within the support
    * @param support where there is any; ends
    */
-  static List<Double> edges(
-      DoubleUnaryOperator log, Stretch.Range thought, Stretch.Range support) {
+  static List<Double> edges(DoubleUnaryOperator log, Stretch.Range thought, Stretch.Range support) {
     double middle = thought.from() + (thought.to() - thought.from()) / 2;
     List<Double> asThought = List.of(thought.from(), middle, thought.to());
     if (thought.from() == support.from()
@@ -48,8 +47,7 @@ final class SpreadSearch {
       double slope = (right - left) / (2 * step);
       double move = bend > 0 ? slope / bend : Math.copySign(2 * reach, slope);
       middle = within(support, middle, middle + Math.max(-2 * reach, Math.min(2 * reach, move)));
-      reach =
-          Math.min(2 * reach, bend > 0 ? FirstLook.REACH * SPARE / Math.sqrt(bend) : 2 * reach);
+      reach = Math.min(2 * reach, bend > 0 ? FirstLook.REACH * SPARE / Math.sqrt(bend) : 2 * reach);
       if (bend > 0 && Math.abs(move) * Math.sqrt(bend) <= NEAR) {
         return List.of(
             within(support, middle, middle - reach),
