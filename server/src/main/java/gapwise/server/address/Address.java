@@ -99,6 +99,11 @@ public final class Address {
     return changed(name, List.of(value));
   }
 
+  /** The same with one name set to some values. */
+  public Address with(String name, List<String> values) {
+    return changed(name, values);
+  }
+
   /** The same with a further value of a name. */
   public Address and(String name, String value) {
     List<String> more = new ArrayList<>(all(name));
@@ -118,6 +123,9 @@ public final class Address {
 
   /** The same without one value of a name. */
   public Address without(String name, String value) {
+    if (!has(name, value)) {
+      return this;
+    }
     List<String> left = new ArrayList<>(all(name));
     left.remove(value);
     return changed(name, left);

@@ -45,7 +45,11 @@ public record CarriedQuestion(Address address) {
   /** The question of a page that reads the names of a question. */
   public static CarriedQuestion of(Address page) {
     Map<String, List<String>> kept = new LinkedHashMap<>();
-    NAMES.forEach(name -> kept.put(name, page.all(name)));
+    for (String name : NAMES) {
+      if (!page.all(name).isEmpty()) {
+        kept.put(name, page.all(name));
+      }
+    }
     return new CarriedQuestion(new Address(kept));
   }
 

@@ -234,16 +234,16 @@ public record FilterForm(
   }
 
   private static List<Band> bands(String path, Address address) {
-    return LengthBand.USUAL.stream()
-        .map(
-            band -> {
-              Address banded = band.in(address.without(PLACE).without("match", Filters.UNSIZED));
-              boolean chosen =
-                  banded.first("from").equals(address.first("from"))
-                      && banded.first("to").equals(address.first("to"));
-              return new Band(band.label(), banded.at(path), chosen);
-            })
-        .toList();
+    Address anew = address.without(PLACE).without("match", Filters.UNSIZED);
+    List<Band> bands = new ArrayList<>();
+    for (LengthBand band : LengthBand.USUAL) {
+      Address banded = band.in(anew);
+      boolean chosen =
+          banded.first("from").equals(address.first("from"))
+              && banded.first("to").equals(address.first("to"));
+      bands.add(new Band(band.label(), banded.at(path), chosen));
+    }
+    return bands;
   }
 
   /** What the box beside the missing bone stands for: what the address has, else by the middle. */

@@ -83,10 +83,7 @@ public record OutcomeChoice(String words, List<Option> options, Optional<Option>
             .filter(one -> one.name().equals(family.name()))
             .findFirst()
             .orElseThrow();
-    Address every = address.without(List.of("outcome", "page"));
-    for (String code : whole.codes()) {
-      every = every.and("outcome", code);
-    }
+    Address every = address.without(List.of("outcome", "page")).with("outcome", whole.codes());
     boolean taken = OutcomeFamily.exactly(address.all("outcome")).equals(Optional.of(whole));
     return new Option(any(whole), every.at(path), taken);
   }
