@@ -52,7 +52,7 @@ final class ArmDocuments {
   static final String DEFECT_RANGE = "defectRange";
   static final String DEFECT_ONE_SIDED = "defectOneSided";
   static final String DEFECT_OF_PATIENTS = "defectOfPatients";
-  static final String DEFECT_KNOWN = "defectKnown";
+  static final String DEFECT_UNKNOWN = "defectUnknown";
   static final String PATIENT_LENGTHS = "patientLengths";
   static final String FOLLOW_UP = "followUp";
 
@@ -98,6 +98,9 @@ final class ArmDocuments {
       }
       study.citation().year().ifPresent(year -> addYear(document, year));
       facts.patients().ifPresent(count -> document.add(new NumericDocValuesField(PATIENTS, count)));
+      if (facts.defect().filter(ArmDocuments::isKnown).isEmpty()) {
+        document.add(new StringField(DEFECT_UNKNOWN, "yes", Field.Store.NO));
+      }
       facts
           .defect()
           .ifPresent(
@@ -150,6 +153,13 @@ final class ArmDocuments {
     document.add(new NumericDocValuesField(YEAR_ORDER, year));
   }
 
+  /** Whether anything is said of where a missing length lies. */
+  private static boolean isKnown(ArmDefect defect) {
+    return defect.origin() == ArmDefect.Origin.FROM_PATIENTS
+        || defect.length().closedRange().isPresent()
+        || defect.length().oneSidedRange().isPresent();
+  }
+
   /**
    * An arm known by its patients alone lies in a range when any of them does, so their lengths are
    * points of their own; the stretch from the shortest to the longest would also catch the gaps. A
@@ -165,11 +175,6 @@ final class ArmDocuments {
     if (defect.origin() != ArmDefect.Origin.FROM_PATIENTS) {
       length.closedRange().ifPresent(range -> addRange(document, DEFECT_RANGE, range));
       length.oneSidedRange().ifPresent(range -> addRange(document, DEFECT_ONE_SIDED, range));
-    }
-    if (defect.origin() == ArmDefect.Origin.FROM_PATIENTS
-        || length.closedRange().isPresent()
-        || length.oneSidedRange().isPresent()) {
-      document.add(new StringField(DEFECT_KNOWN, "yes", Field.Store.NO));
     }
     OptionalDouble centre = length.centreCentimetres();
     if (centre.isPresent()) {

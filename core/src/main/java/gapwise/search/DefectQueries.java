@@ -75,8 +75,7 @@ final class DefectQueries {
   }
 
   private static Query unknown(Optional<LengthRange> asked) {
-    Query unknown =
-        without(new MatchAllDocsQuery(), new TermQuery(new Term(ArmDocuments.DEFECT_KNOWN, "yes")));
+    Query unknown = new TermQuery(new Term(ArmDocuments.DEFECT_UNKNOWN, "yes"));
     return asked.isPresent() ? without(unknown, reaching(asked.get())) : unknown;
   }
 

@@ -16,7 +16,7 @@ record FollowedTo(long change, String mark) {
    * Raised whenever documents of the index are made in another way; an index of another format is
    * built anew.
    */
-  private static final String FORMAT = "7";
+  private static final String FORMAT = "8";
 
   static final FollowedTo NOTHING = new FollowedTo(0, "");
 
