@@ -11,7 +11,7 @@ import java.util.stream.Stream;
  *
  * @param correlation of values before and after, where a row names none
  */
-public record MeanDifference(OptionalDouble correlation) implements OfTwoMeans {
+public record MeanDifference(OptionalDouble correlation) implements TwoMeans.Measured {
   @Override
   public List<Role> roles() {
     return Measures.withTest(

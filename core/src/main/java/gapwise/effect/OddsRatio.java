@@ -6,7 +6,8 @@ package gapwise.effect;
  * @param emptyCells what is added to zero cells
  * @param fromCounts whether studies are pooled from counts, with nothing added
  */
-public record OddsRatio(EmptyCells emptyCells, boolean fromCounts) implements RatioOfTables {
+public record OddsRatio(EmptyCells emptyCells, boolean fromCounts)
+    implements RatioOfCounts.OfTables {
   @Override
   public boolean onlyEvents(TwoByTwo table) {
     return table.nonEventTotal() == 0;

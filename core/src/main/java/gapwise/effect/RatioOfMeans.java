@@ -8,7 +8,7 @@ import java.util.OptionalDouble;
  * Log ratio of means log(m1/m2), variance s1^2/(n1 m1^2) + s2^2/(n2 m2^2) (Hedges, Gurevitch and
  * Curtis, Ecology 1999;80:1150). Means must be above 0.
  */
-public record RatioOfMeans() implements OfTwoMeans {
+public record RatioOfMeans() implements TwoMeans.Measured {
   @Override
   public List<Role> roles() {
     return Measures.twoMeanRoles();

@@ -7,7 +7,8 @@ package gapwise.effect;
  * @param emptyCells what is added to zero cells
  * @param fromCounts whether studies are pooled from counts, with nothing added
  */
-public record RiskRatio(EmptyCells emptyCells, boolean fromCounts) implements RatioOfTables {
+public record RiskRatio(EmptyCells emptyCells, boolean fromCounts)
+    implements RatioOfCounts.OfTables {
   @Override
   public boolean onlyEvents(TwoByTwo table) {
     return false;

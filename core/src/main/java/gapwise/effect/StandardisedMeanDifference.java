@@ -16,7 +16,7 @@ import org.apache.commons.numbers.gamma.GammaRatio;
  * @param factorSquared whether the second variance is taken
  */
 public record StandardisedMeanDifference(boolean exact, boolean factorSquared)
-    implements OfTwoMeans {
+    implements TwoMeans.Measured {
   @Override
   public List<Role> roles() {
     return Measures.twoMeanRoles();
