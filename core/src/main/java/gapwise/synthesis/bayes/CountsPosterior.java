@@ -142,7 +142,7 @@ public final class CountsPosterior {
                     SpreadSearch.edges(
                         place -> groups.log(tau, place),
                         scale.places(groups.look.tau(tau)),
-                        scale.places(FirstLook.reach(tau))));
+                        scale.places(groups.look.possible(tau))));
     return SmoothDensity.of(log, edges, support.from(), support.to());
   }
 

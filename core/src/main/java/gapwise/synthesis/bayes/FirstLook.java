@@ -3,6 +3,7 @@ package gapwise.synthesis.bayes;
 import gapwise.synthesis.likelihood.MarginalLikelihood;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 
 /** Where things lie if each study's own value were normal about the true one. */
@@ -35,22 +36,30 @@ final class FirstLook {
 
   /** Whether the studies lie near enough for any sum over them to hold them all. */
   boolean isWithinArithmetic() {
-    double least = Double.POSITIVE_INFINITY;
-    double most = Double.NEGATIVE_INFINITY;
-    for (double value : values) {
-      least = Math.min(least, value);
-      most = Math.max(most, value);
-    }
-    return most - least <= FARTHEST;
+    return apart() <= FARTHEST;
+  }
+
+  private double apart() {
+    return DoubleStream.of(values).max().orElseThrow()
+        - DoubleStream.of(values).min().orElseThrow();
   }
 
   /** Where tau may lie by its prior, one with a turning point. */
-  static Stretch.Range reach(TauPrior prior) {
+  private static Stretch.Range reach(TauPrior prior) {
     double farthest = REACH * prior.turningPoint().orElseThrow();
     return new Stretch.Range(prior.from(), Math.min(prior.to(), farthest));
   }
 
-  /** Where it lies. */
+  /**
+   * Where a top of tau's density may lie: within the reach of its prior, or, where studies disagree
+   * with that, no farther than they lie apart.
+   */
+  Stretch.Range possible(TauPrior prior) {
+    Stretch.Range reach = reach(prior);
+    return new Stretch.Range(reach.from(), Math.min(prior.to(), Math.max(reach.to(), apart())));
+  }
+
+  /** Where it lies by its prior and the studies' own values. */
   Stretch.Range tau(TauPrior prior) {
     double highest = reach(prior).to();
     double[] logs = new double[LOOKS + 1];

@@ -11,6 +11,7 @@ final class SpreadSearch {
   /** A place that lies below another by more holds nothing of what is told. */
   private static final double SEEN = 22;
 
+  /** Each may go twice as far as the one before. */
   private static final int MOST_STEPS = 12;
 
   /** A top that moves by less of its own spread is near enough for a stretch about it. */
@@ -37,6 +38,7 @@ final class SpreadSearch {
       return asThought;
     }
     double reach = (thought.to() - thought.from()) / 2;
+    double farthest = reach;
     for (int i = 0; i < MOST_STEPS; i++) {
       double room = Math.min(middle - support.from(), support.to() - middle);
       double step = Math.min(reach / 4, room / 2);
@@ -45,9 +47,10 @@ final class SpreadSearch {
       double right = log.applyAsDouble(middle + step);
       double bend = (2 * here - left - right) / (step * step);
       double slope = (right - left) / (2 * step);
-      double move = bend > 0 ? slope / bend : Math.copySign(2 * reach, slope);
-      middle = within(support, middle, middle + Math.max(-2 * reach, Math.min(2 * reach, move)));
-      reach = Math.min(2 * reach, bend > 0 ? FirstLook.REACH * SPARE / Math.sqrt(bend) : 2 * reach);
+      farthest *= 2;
+      double move = bend > 0 ? slope / bend : Math.copySign(farthest, slope);
+      middle = within(support, middle, middle + Math.max(-farthest, Math.min(farthest, move)));
+      reach = bend > 0 ? FirstLook.REACH * SPARE / Math.sqrt(bend) : farthest;
       if (bend > 0 && Math.abs(move) * Math.sqrt(bend) <= NEAR) {
         return List.of(
             within(support, middle, middle - reach),

@@ -86,6 +86,27 @@ class AnotherPriorTest {
     }
   }
 
+  /**
+   * Two thousand series that are a prior apart from what it says: its top lies far out of reach.
+   */
+  @Test
+  void aPriorThatManySeriesDisagreeWithIsOverruled() {
+    MarginalLikelihood likelihood = nearlyFull(2_000);
+    CountsPosterior wide = posterior(likelihood, new TauPrior.HalfNormal(1));
+    TauPrior narrow = new TauPrior.HalfNormal(0.05);
+    CountsPosterior direct = posterior(likelihood, narrow);
+    assertArrayEquals(
+        limits(direct.centre()), limits(wide.under(narrow).orElseThrow().centre()), CLOSE);
+    assertEquals(0.95, within(direct.centre()), 1e-6);
+    assertEquals(0.95, within(direct.tau()), 1e-6);
+    assertTrue(direct.tau().equalTailed(0.95).lower() > 6.2 * 0.05);
+  }
+
+  private static double within(Marginal marginal) {
+    Interval limits = marginal.equalTailed(0.95);
+    return marginal.below(limits.upper()) - marginal.below(limits.lower());
+  }
+
   /** A hundred times the series leave a tenth of the width, however narrow that has become. */
   @Test
   void twentyThousandSeriesLeaveATenthOfTheWidth() {
