@@ -1,5 +1,6 @@
 package gapwise.search;
 
+import gapwise.evidence.unit.LengthRange;
 import gapwise.search.SearchAnswer.Facet;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -10,9 +11,10 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Consumer;
-import org.apache.lucene.index.DocValues;
 import org.apache.lucene.index.LeafReaderContext;
 import org.apache.lucene.search.CollectorManager;
 import org.apache.lucene.search.LeafCollector;
@@ -32,15 +34,20 @@ import org.apache.lucene.search.TopFieldCollectorManager;
  * a visitor, in the same pass.
  */
 final class Counting implements CollectorManager<Counting.Pass, Counting.Totals> {
+  private final HeldColumns columns;
   private final SearchRequest request;
+  private final Optional<LengthRange> lengths;
   private final Optional<TopFieldCollectorManager> ordered;
   private final Optional<Consumer<IndexedArm>> visitor;
 
   private Counting(
+      HeldColumns columns,
       SearchRequest request,
       Optional<TopFieldCollectorManager> ordered,
       Optional<Consumer<IndexedArm>> visitor) {
+    this.columns = columns;
     this.request = request;
+    this.lengths = request.lengthsOfPatients();
     this.ordered = ordered;
     this.visitor = visitor;
   }
@@ -50,9 +57,10 @@ final class Counting implements CollectorManager<Counting.Pass, Counting.Totals>
    *
    * @param first how many of the first arms are kept, 0 or more
    */
-  static Counting inOrder(SearchRequest request, Sort order, int first) {
+  static Counting inOrder(HeldColumns columns, SearchRequest request, Sort order, int first) {
     // Every arm is counted, so none may be skipped.
     return new Counting(
+        columns,
         request,
         first == 0
             ? Optional.empty()
@@ -61,8 +69,9 @@ final class Counting implements CollectorManager<Counting.Pass, Counting.Totals>
   }
 
   /** Counts, and hands every arm that passes all filters to a visitor. */
-  static Counting visited(SearchRequest request, Consumer<IndexedArm> visitor) {
-    return new Counting(request, Optional.empty(), Optional.of(visitor));
+  static Counting visited(
+      HeldColumns columns, SearchRequest request, Consumer<IndexedArm> visitor) {
+    return new Counting(columns, request, Optional.empty(), Optional.of(visitor));
   }
 
   /**
@@ -74,7 +83,7 @@ final class Counting implements CollectorManager<Counting.Pass, Counting.Totals>
 
   @Override
   public Pass newCollector() {
-    return new Pass(request, ordered.map(TopFieldCollectorManager::newCollector), visitor);
+    return new Pass(this, ordered.map(TopFieldCollectorManager::newCollector));
   }
 
   @Override
@@ -98,7 +107,7 @@ final class Counting implements CollectorManager<Counting.Pass, Counting.Totals>
     return List.of(ordered.get().reduce(of).scoreDocs);
   }
 
-  private static List<Facet> facets(Collection<Pass> passes, int arms) throws IOException {
+  private static List<Facet> facets(Collection<Pass> passes, int arms) {
     Map<Filter, Map<String, SearchAnswer.Count>> counted = new EnumMap<>(Filter.class);
     int[] without = new int[Filter.values().length];
     Arrays.fill(without, arms);
@@ -126,42 +135,38 @@ final class Counting implements CollectorManager<Counting.Pass, Counting.Totals>
 
   /** One pass. The arms of a study stand side by side in one segment, whatever was merged. */
   static final class Pass extends SimpleCollector {
-    private final SearchRequest request;
+    private final Counting counting;
     private final Optional<TopFieldCollector> first;
-    private final Optional<Consumer<IndexedArm>> visitor;
     private final List<FilterColumn> finished = new ArrayList<>();
     private Optional<LeafCollector> firstOfSegment = Optional.empty();
     private FilterColumn[] narrowing = {};
     private FilterColumn[] others = {};
-    private Optional<ArmColumns> ofSegment = Optional.empty();
+    private Optional<SegmentColumns> ofSegment = Optional.empty();
+    private int lastStudy = -1;
     private int arms;
     private int studies;
     private long patients;
 
-    private Pass(
-        SearchRequest request,
-        Optional<TopFieldCollector> first,
-        Optional<Consumer<IndexedArm>> visitor) {
-      this.request = request;
+    private Pass(Counting counting, Optional<TopFieldCollector> first) {
+      this.counting = counting;
       this.first = first;
-      this.visitor = visitor;
     }
 
     @Override
     protected void doSetNextReader(LeafReaderContext context) throws IOException {
-      List<FilterColumn> columns = new ArrayList<>();
+      SegmentColumns held = counting.columns.of(context.reader());
+      List<FilterColumn> narrow = new ArrayList<>();
+      List<FilterColumn> beside = new ArrayList<>();
       for (Filter filter : Filter.values()) {
-        columns.add(
-            new FilterColumn(
-                filter,
-                DocValues.getSortedSet(context.reader(), filter.field()),
-                filter.asked(request)));
+        Set<String> asked = filter.asked(counting.request);
+        FilterColumn column = new FilterColumn(filter, held.of(filter), asked);
+        (asked.isEmpty() ? beside : narrow).add(column);
+        finished.add(column);
       }
-      // Those that narrow are read first: most arms are decided by them alone.
-      narrowing = columns.stream().filter(FilterColumn::narrows).toArray(FilterColumn[]::new);
-      others = columns.stream().filter(c -> !c.narrows()).toArray(FilterColumn[]::new);
-      finished.addAll(columns);
-      ofSegment = Optional.of(new ArmColumns(context, columns, request.lengthsOfPatients()));
+      narrowing = narrow.toArray(FilterColumn[]::new);
+      others = beside.toArray(FilterColumn[]::new);
+      ofSegment = Optional.of(held);
+      lastStudy = -1;
       if (first.isPresent()) {
         firstOfSegment = Optional.of(first.get().getLeafCollector(context));
       }
@@ -176,9 +181,12 @@ final class Counting implements CollectorManager<Counting.Pass, Counting.Totals>
 
     @Override
     public void collect(int document) throws IOException {
+      SegmentColumns held = ofSegment.orElseThrow();
       int failed = -1;
+      // Those that narrow are looked at first: most arms are decided by them alone.
       for (int i = 0; i < narrowing.length; i++) {
-        int parts = narrowing[i].load(document);
+        narrowing[i].load(document);
+        int parts = narrowing[i].failedParts();
         if (parts > 0) {
           if (failed >= 0 || parts > 1) {
             return;
@@ -186,11 +194,11 @@ final class Counting implements CollectorManager<Counting.Pass, Counting.Totals>
           failed = i;
         }
       }
+      int study = held.study(document);
       if (failed >= 0) {
-        narrowing[failed].countFailedAlone(ofSegment.orElseThrow().study(document));
+        narrowing[failed].countFailedAlone(study);
         return;
       }
-      int study = ofSegment.orElseThrow().study(document);
       for (FilterColumn column : others) {
         column.load(document);
         column.count(study);
@@ -198,21 +206,17 @@ final class Counting implements CollectorManager<Counting.Pass, Counting.Totals>
       for (FilterColumn column : narrowing) {
         column.count(study);
       }
-      countArm(document);
+      OptionalInt meant = held.patients(document, counting.lengths);
+      arms++;
+      studies += study == lastStudy ? 0 : 1;
+      lastStudy = study;
+      patients += meant.orElse(0);
       if (firstOfSegment.isPresent()) {
         firstOfSegment.get().collect(document);
       }
-      if (visitor.isPresent()) {
-        visitor.get().accept(ofSegment.orElseThrow().arm(document));
+      if (counting.visitor.isPresent()) {
+        counting.visitor.get().accept(held.arm(document, meant));
       }
-    }
-
-    private void countArm(int document) throws IOException {
-      ArmColumns columns = ofSegment.orElseThrow();
-      columns.load(document);
-      arms++;
-      studies += columns.startsStudy() ? 1 : 0;
-      patients += columns.patients().orElse(0);
     }
 
     @Override

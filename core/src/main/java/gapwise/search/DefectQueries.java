@@ -5,7 +5,6 @@ import gapwise.search.SearchRequest.DefectMatch;
 import java.util.Optional;
 import org.apache.lucene.document.DoublePoint;
 import org.apache.lucene.document.DoubleRange;
-import org.apache.lucene.index.Term;
 import org.apache.lucene.search.BooleanClause.Occur;
 import org.apache.lucene.search.BooleanQuery;
 import org.apache.lucene.search.FieldExistsQuery;
@@ -49,6 +48,26 @@ final class DefectQueries {
     return Optional.of(any.build());
   }
 
+  /**
+   * Arms of which it is not said whether they lie in a range: one end alone is given, which reaches
+   * into it, or no length is.
+   */
+  static Query notSaid(LengthRange range) {
+    BooleanQuery.Builder any =
+        new BooleanQuery.Builder()
+            .add(intersecting(range), Occur.SHOULD)
+            .add(lengthUnknown(), Occur.SHOULD);
+    return without(any.build(), reaching(range));
+  }
+
+  private static Query intersecting(LengthRange range) {
+    return DoubleRange.newIntersectsQuery(ArmDocuments.DEFECT_ONE_SIDED, low(range), high(range));
+  }
+
+  private static Query lengthUnknown() {
+    return new TermQuery(SegmentColumns.LENGTH_UNKNOWN);
+  }
+
   private static Query withCentre(LengthRange range) {
     return DoublePoint.newRangeQuery(ArmDocuments.DEFECT_CENTRE, low(range), high(range));
   }
@@ -69,13 +88,12 @@ final class DefectQueries {
 
   private static Query oneSided(Optional<LengthRange> asked) {
     LengthRange range = asked.orElse(LengthRange.from(0));
-    Query open =
-        DoubleRange.newIntersectsQuery(ArmDocuments.DEFECT_ONE_SIDED, low(range), high(range));
+    Query open = intersecting(range);
     return asked.isPresent() ? without(open, reaching(range)) : open;
   }
 
   private static Query unknown(Optional<LengthRange> asked) {
-    Query unknown = new TermQuery(new Term(ArmDocuments.DEFECT_UNKNOWN, "yes"));
+    Query unknown = lengthUnknown();
     return asked.isPresent() ? without(unknown, reaching(asked.get())) : unknown;
   }
 

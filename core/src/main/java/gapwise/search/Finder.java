@@ -1,5 +1,6 @@
 package gapwise.search;
 
+import gapwise.evidence.unit.LengthRange;
 import gapwise.search.SearchAnswer.ArmHit;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -16,10 +17,12 @@ import org.apache.lucene.search.TermQuery;
 /** Answers requests on one state of the index. */
 final class Finder {
   private final IndexSearcher searcher;
+  private final HeldColumns columns;
   private final Analyzer analyzer;
 
-  Finder(IndexSearcher searcher, Analyzer analyzer) {
+  Finder(IndexSearcher searcher, HeldColumns columns, Analyzer analyzer) {
     this.searcher = searcher;
+    this.columns = columns;
     this.analyzer = analyzer;
   }
 
@@ -27,12 +30,12 @@ final class Finder {
       throws IOException {
     int last = (int) Math.min((long) offset + limit, searcher.getIndexReader().maxDoc());
     int first = limit == 0 ? 0 : last;
-    return answer(request, Counting.inOrder(request, HitOrder.of(order), first), offset);
+    return answer(request, Counting.inOrder(columns, request, HitOrder.of(order), first), offset);
   }
 
   /** Every arm found goes to the visitor, as the index knows it. */
   SearchAnswer eachArm(SearchRequest request, Consumer<IndexedArm> visitor) throws IOException {
-    return answer(request, Counting.visited(request, visitor), 0);
+    return answer(request, Counting.visited(columns, request, visitor), 0);
   }
 
   private SearchAnswer answer(SearchRequest request, Counting counting, int offset)
@@ -75,6 +78,16 @@ final class Finder {
 
   int count(SearchRequest request) throws IOException {
     return searcher.count(RequestQueries.narrowed(request, words(request)));
+  }
+
+  LengthNotSaid lengthNotSaid(SearchRequest request) throws IOException {
+    Optional<LengthRange> range = request.lengthsOfPatients();
+    if (range.isEmpty()) {
+      return LengthNotSaid.NONE;
+    }
+    return searcher.search(
+        RequestQueries.lengthNotSaid(request, range.get(), words(request)),
+        new NotSaidCounting(columns, request));
   }
 
   Optional<String> spelling(SearchRequest request) throws IOException {

@@ -30,7 +30,7 @@ public final class MemoryIndex {
       try (IndexWriter writer = new IndexWriter(memory, new IndexWriterConfig(analyzer))) {
         studies.accept(study -> add(writer, study));
       }
-      return new SearchSnapshot(DirectoryReader.open(memory), analyzer, change);
+      return new SearchSnapshot(DirectoryReader.open(memory), new HeldColumns(), analyzer, change);
     } catch (IOException e) {
       throw new UncheckedIOException("An index in memory cannot be made", e);
     }

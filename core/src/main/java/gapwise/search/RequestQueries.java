@@ -1,5 +1,6 @@
 package gapwise.search;
 
+import gapwise.evidence.unit.LengthRange;
 import java.util.Set;
 import org.apache.lucene.document.DoublePoint;
 import org.apache.lucene.document.IntPoint;
@@ -50,6 +51,14 @@ final class RequestQueries {
     BooleanQuery.Builder query = besideLength(request, text);
     DefectQueries.orNotSaid(request).ifPresent(lengths -> query.add(lengths, Occur.FILTER));
     return filtered(request, query.build());
+  }
+
+  /**
+   * Text, years and follow-up of arms that do not say whether they have a missing length: all but
+   * the filters that have counts beside them.
+   */
+  static Query lengthNotSaid(SearchRequest request, LengthRange range, Query text) {
+    return besideLength(request, text).add(DefectQueries.notSaid(range), Occur.FILTER).build();
   }
 
   private static Query filtered(SearchRequest request, Query all) {

@@ -20,19 +20,23 @@ public final class SearchSnapshot implements StudySearch {
   private final DirectoryReader reader;
   private final Analyzer analyzer;
   private final IndexSearcher searcher;
+  private final HeldColumns columns;
   private final long change;
   private final boolean invented;
 
   /**
    * @param reader the state, of which one hold is handed over
+   * @param columns of the segments of the index, shared by all its states
    * @param change number of the last change that it shows
    */
-  SearchSnapshot(DirectoryReader reader, Analyzer analyzer, long change) throws IOException {
+  SearchSnapshot(DirectoryReader reader, HeldColumns columns, Analyzer analyzer, long change)
+      throws IOException {
     this.reader = reader;
     this.analyzer = analyzer;
     this.searcher = new IndexSearcher(reader);
+    this.columns = columns;
     this.change = change;
-    this.invented = new Finder(searcher, analyzer).holdsInvented();
+    this.invented = new Finder(searcher, columns, analyzer).holdsInvented();
   }
 
   /**
@@ -42,7 +46,7 @@ public final class SearchSnapshot implements StudySearch {
    */
   SearchSnapshot unchangedAt(long later) throws IOException {
     reader.incRef();
-    return new SearchSnapshot(reader, analyzer, later);
+    return new SearchSnapshot(reader, columns, analyzer, later);
   }
 
   DirectoryReader reader() {
@@ -94,6 +98,11 @@ public final class SearchSnapshot implements StudySearch {
   }
 
   @Override
+  public LengthNotSaid lengthNotSaid(SearchRequest request) {
+    return ask(finder -> finder.lengthNotSaid(request));
+  }
+
+  @Override
   public Optional<String> didYouMean(SearchRequest request) {
     return ask(finder -> finder.spelling(request));
   }
@@ -115,7 +124,7 @@ public final class SearchSnapshot implements StudySearch {
 
   private <T> T ask(Question<T> question) {
     try {
-      return question.ask(new Finder(searcher, analyzer));
+      return question.ask(new Finder(searcher, columns, analyzer));
     } catch (IOException e) {
       throw new UncheckedIOException("The search index cannot be read", e);
     }

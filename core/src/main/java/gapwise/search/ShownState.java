@@ -13,6 +13,7 @@ import org.apache.lucene.index.IndexWriter;
  */
 final class ShownState {
   private final Analyzer analyzer;
+  private final HeldColumns columns = new HeldColumns();
   private final Consumer<SearchSnapshot> shows;
   private Optional<SearchSnapshot> shown = Optional.empty();
 
@@ -43,12 +44,12 @@ final class ShownState {
 
   private SearchSnapshot snapshot(IndexWriter writer, long change) throws IOException {
     if (shown.isEmpty()) {
-      return new SearchSnapshot(DirectoryReader.open(writer), analyzer, change);
+      return new SearchSnapshot(DirectoryReader.open(writer), columns, analyzer, change);
     }
     Optional<DirectoryReader> changed =
         Optional.ofNullable(DirectoryReader.openIfChanged(shown.get().reader(), writer));
     return changed.isPresent()
-        ? new SearchSnapshot(changed.get(), analyzer, change)
+        ? new SearchSnapshot(changed.get(), columns, analyzer, change)
         : shown.get().unchangedAt(change);
   }
 

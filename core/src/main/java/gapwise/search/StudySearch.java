@@ -58,6 +58,12 @@ public interface StudySearch {
   int count(SearchRequest request);
 
   /**
+   * Arms that stand apart from what a request by length finds, since they do not say whether they
+   * have the missing length asked for; none where no length is asked for.
+   */
+  LengthNotSaid lengthNotSaid(SearchRequest request);
+
+  /**
    * Another spelling for the words of a request, where not all of them are found and the other
    * spelling finds something among what the filters leave.
    */

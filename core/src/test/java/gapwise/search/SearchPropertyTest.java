@@ -77,6 +77,8 @@ class SearchPropertyTest {
       answer.facets().forEach(facet -> without.put(facet.filter(), facet.without()));
       assertEquals(byHand.without(request), without, request::toString);
       assertEquals(byHand.glances(request), glances(request), request::toString);
+      assertEquals(
+          notSaid(byHand, request), search.shown().lengthNotSaid(request), request::toString);
       answersWithArms += expected.isEmpty() ? 0 : 1;
     }
     assertTrue(answersWithArms > REQUESTS / 3, "too few requests found anything to compare");
@@ -102,6 +104,17 @@ class SearchPropertyTest {
             .flatMap(s -> s.arms().stream().map(a -> s.id() + " " + a.id()))
             .toList();
     assertEquals(inOrder, names(search.shown().everyArm(request)));
+  }
+
+  private static LengthNotSaid notSaid(ByHand byHand, SearchRequest request) {
+    return request
+        .lengthsOfPatients()
+        .map(
+            range ->
+                new LengthNotSaid(
+                    byHand.arms(request.withDefect(range, DefectMatch.ONE_SIDED)).size(),
+                    byHand.arms(request.withDefect(range, DefectMatch.UNKNOWN)).size()))
+        .orElse(LengthNotSaid.NONE);
   }
 
   /** What a visitor of all arms is shown, sorted; arms of a study must come together. */

@@ -10,6 +10,7 @@ import gapwise.evidence.vocabulary.Design;
 import gapwise.evidence.vocabulary.Method;
 import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.search.IndexedArm;
+import gapwise.search.LengthNotSaid;
 import gapwise.search.LooseWords;
 import gapwise.search.SearchAnswer;
 import gapwise.search.SearchRequest;
@@ -84,6 +85,11 @@ class EvidenceGridTest {
         List.of(arms).forEach(visitor);
         return new SearchAnswer(
             arms.length, 0, 0, List.of(), List.of(), Optional.empty(), Optional.empty());
+      }
+
+      @Override
+      public LengthNotSaid lengthNotSaid(SearchRequest request) {
+        throw new UnsupportedOperationException();
       }
 
       @Override

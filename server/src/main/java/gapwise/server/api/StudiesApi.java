@@ -11,9 +11,9 @@ import gapwise.evidence.ArmDefect;
 import gapwise.evidence.EvidenceJson;
 import gapwise.evidence.Study;
 import gapwise.evidence.unit.LengthRange;
+import gapwise.search.LengthNotSaid;
 import gapwise.search.SearchAnswer;
 import gapwise.search.SearchRequest;
-import gapwise.search.SearchRequest.DefectMatch;
 import gapwise.search.StudySearch;
 import gapwise.server.account.Right;
 import gapwise.server.address.Address;
@@ -52,7 +52,9 @@ final class StudiesApi {
     json.put("groups", answer.arms());
     json.put("studies", answer.studies());
     json.put("patients", answer.patients());
-    request.lengthsOfPatients().ifPresent(range -> notSaid(json, request, range));
+    if (request.lengthsOfPatients().isPresent()) {
+      notSaid(json, search.lengthNotSaid(request));
+    }
     json.put("page", page);
     json.put("perPage", Paging.LINES);
     ArrayNode hits = json.putArray("found");
@@ -67,10 +69,10 @@ final class StudiesApi {
   }
 
   /** Groups that are not among those found, since they do not say whether they have the length. */
-  private void notSaid(ObjectNode json, SearchRequest request, LengthRange range) {
+  private static void notSaid(ObjectNode json, LengthNotSaid counted) {
     json.putObject("notCounted")
-        .put("oneEndOfLength", search.count(request.withDefect(range, DefectMatch.ONE_SIDED)))
-        .put("lengthNotGiven", search.count(request.withDefect(range, DefectMatch.UNKNOWN)));
+        .put("oneEndOfLength", counted.oneEnd())
+        .put("lengthNotGiven", counted.unknown());
   }
 
   private void add(ArrayNode hits, SearchAnswer.ArmHit hit, Optional<LengthRange> lengths) {

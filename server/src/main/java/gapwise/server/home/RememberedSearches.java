@@ -1,6 +1,7 @@
 package gapwise.server.home;
 
 import gapwise.search.IndexedArm;
+import gapwise.search.LengthNotSaid;
 import gapwise.search.LooseWords;
 import gapwise.search.SearchAnswer;
 import gapwise.search.SearchRequest;
@@ -58,6 +59,11 @@ final class RememberedSearches implements StudySearch {
   @Override
   public int count(SearchRequest request) {
     return search.count(request);
+  }
+
+  @Override
+  public LengthNotSaid lengthNotSaid(SearchRequest request) {
+    return search.lengthNotSaid(request);
   }
 
   @Override

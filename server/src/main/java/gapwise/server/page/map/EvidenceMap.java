@@ -7,6 +7,7 @@ import gapwise.answer.grid.Tally;
 import gapwise.evidence.unit.LengthRange;
 import gapwise.evidence.vocabulary.Design;
 import gapwise.evidence.vocabulary.Method;
+import gapwise.figure.drawing.Svg;
 import gapwise.figure.span.Span;
 import gapwise.figure.span.SpanDrawing;
 import gapwise.sentence.Counted;
@@ -17,7 +18,6 @@ import gapwise.server.address.PagePaths;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -29,8 +29,9 @@ import java.util.stream.Stream;
  * @param bands sizes in order
  * @param lines methods
  * @param total all methods together
+ * @param most patients of the place of a method that has most
  */
-public record EvidenceMap(List<Column> bands, List<Line> lines, Places total) {
+public record EvidenceMap(List<Column> bands, List<Line> lines, Places total, long most) {
   /** The sizes, the upper end of each belonging to the next. */
   static final List<LengthRange> RANGES =
       LengthBand.USUAL.stream().map(LengthBand::lengths).toList();
@@ -122,7 +123,7 @@ public record EvidenceMap(List<Column> bands, List<Line> lines, Places total) {
                         method,
                         places(grid, grid.row(method), filters.with("method", method.code()))))
             .toList();
-    return new EvidenceMap(COLUMNS, lines, places(grid, grid.all(), filters));
+    return new EvidenceMap(COLUMNS, lines, places(grid, grid.all(), filters), most(lines));
   }
 
   /** How much fits on a place, half its width in units of its drawing. */
@@ -130,18 +131,17 @@ public record EvidenceMap(List<Column> bands, List<Line> lines, Places total) {
 
   /** Radius of the dot of a place, whose area grows with its patients; small ones stay seen. */
   public String radius(Cell cell) {
-    long most =
-        lines.stream()
-            .flatMap(line -> Stream.concat(line.places().banded().stream(), unsized(line)))
-            .mapToLong(one -> one.tally().patients())
-            .max()
-            .orElse(0);
     double share = most == 0 ? 0 : Math.sqrt(cell.tally().patients() / (double) most);
-    return String.format(Locale.ROOT, "%.1f", Math.max(2, LARGEST * share));
+    return Svg.n(Math.max(2, LARGEST * share));
   }
 
-  private static Stream<Cell> unsized(Line line) {
-    return Stream.of(line.places().unsized());
+  private static long most(List<Line> lines) {
+    return lines.stream()
+        .map(Line::places)
+        .flatMap(places -> Stream.concat(places.banded().stream(), Stream.of(places.unsized())))
+        .mapToLong(cell -> cell.tally().patients())
+        .max()
+        .orElse(0);
   }
 
   private static List<Column> columns() {

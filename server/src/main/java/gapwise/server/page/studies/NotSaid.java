@@ -2,8 +2,8 @@ package gapwise.server.page.studies;
 
 import static gapwise.sentence.Sentences.say;
 
+import gapwise.search.LengthNotSaid;
 import gapwise.search.SearchRequest;
-import gapwise.search.SearchRequest.DefectMatch;
 import gapwise.search.StudySearch;
 import gapwise.server.address.Address;
 import gapwise.server.address.Filters;
@@ -22,20 +22,14 @@ final class NotSaid {
 
   /** Such groups in words, each kind with the address that lists it; none where none is. */
   static List<FilterForm.On> of(StudySearch search, SearchRequest request, Address address) {
+    LengthNotSaid counted = search.lengthNotSaid(request);
     List<FilterForm.On> apart = new ArrayList<>();
-    request
-        .lengthsOfPatients()
-        .ifPresent(
-            range -> {
-              int oneEnd = search.count(request.withDefect(range, DefectMatch.ONE_SIDED));
-              int unknown = search.count(request.withDefect(range, DefectMatch.UNKNOWN));
-              if (oneEnd > 0) {
-                apart.add(link("studies.apart-one-end", oneEnd, address, Filters.ONE_SIDED));
-              }
-              if (unknown > 0) {
-                apart.add(link("studies.apart-unknown", unknown, address, Filters.UNKNOWN));
-              }
-            });
+    if (counted.oneEnd() > 0) {
+      apart.add(link("studies.apart-one-end", counted.oneEnd(), address, Filters.ONE_SIDED));
+    }
+    if (counted.unknown() > 0) {
+      apart.add(link("studies.apart-unknown", counted.unknown(), address, Filters.UNKNOWN));
+    }
     return apart;
   }
 

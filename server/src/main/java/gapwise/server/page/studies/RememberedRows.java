@@ -2,8 +2,10 @@ package gapwise.server.page.studies;
 
 import gapwise.search.SearchAnswer.ArmHit;
 import gapwise.server.address.ListColumn;
-import gapwise.server.home.Remembered;
+import gapwise.server.home.RememberedEach;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -11,10 +13,11 @@ import java.util.Optional;
  * searches find the same group.
  */
 final class RememberedRows {
-  /** More than most evidence bases hold; a line takes some four kilobytes. */
-  private static final int MOST = 5000;
+  /** More than most evidence bases hold; a line takes some two kilobytes. */
+  private static final int MOST = 20_000;
 
-  private final Remembered<Line, Optional<ArmRow>> latest;
+  private final PlainRows rows;
+  private final RememberedEach<Line, ArmRow> latest = new RememberedEach<>(MOST, this::made);
 
   private record Line(ArmHit hit, List<ListColumn> columns) {}
 
@@ -22,13 +25,22 @@ final class RememberedRows {
    * @param rows makes lines anew
    */
   RememberedRows(PlainRows rows) {
-    this.latest =
-        new Remembered<>(
-            MOST, line -> rows.of(List.of(line.hit()), line.columns()).stream().findFirst());
+    this.rows = rows;
+  }
+
+  /** Lines of one list, so all with the same columns. */
+  private Map<Line, ArmRow> made(List<Line> lines) {
+    List<ListColumn> columns = lines.get(0).columns();
+    Map<Line, ArmRow> made = new HashMap<>();
+    rows.of(lines.stream().map(Line::hit).toList(), columns)
+        .forEach(row -> made.put(new Line(row.hit(), columns), row));
+    return made;
   }
 
   /** As {@link PlainRows#of}. */
   List<ArmRow> of(List<ArmHit> hits, List<ListColumn> columns) {
-    return hits.stream().flatMap(hit -> latest.of(new Line(hit, columns)).stream()).toList();
+    List<Line> lines = hits.stream().map(hit -> new Line(hit, columns)).toList();
+    Map<Line, ArmRow> known = latest.of(lines);
+    return lines.stream().flatMap(line -> Optional.ofNullable(known.get(line)).stream()).toList();
   }
 }
