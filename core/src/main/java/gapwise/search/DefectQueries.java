@@ -49,15 +49,14 @@ final class DefectQueries {
   }
 
   /**
-   * Arms of which it is not said whether they lie in a range: one end alone is given, which reaches
-   * into it, or no length is.
+   * Arms of which one end alone is given, so that they may lie in a range, or no length at all.
+   * Those of them that reach into it by what else is given are not taken off.
    */
-  static Query notSaid(LengthRange range) {
-    BooleanQuery.Builder any =
-        new BooleanQuery.Builder()
-            .add(intersecting(range), Occur.SHOULD)
-            .add(lengthUnknown(), Occur.SHOULD);
-    return without(any.build(), reaching(range));
+  static Query oneEndOrUnknown(LengthRange range) {
+    return new BooleanQuery.Builder()
+        .add(intersecting(range), Occur.SHOULD)
+        .add(lengthUnknown(), Occur.SHOULD)
+        .build();
   }
 
   private static Query intersecting(LengthRange range) {
@@ -72,7 +71,8 @@ final class DefectQueries {
     return DoublePoint.newRangeQuery(ArmDocuments.DEFECT_CENTRE, low(range), high(range));
   }
 
-  private static Query reaching(LengthRange range) {
+  /** Arms that reach into a range. */
+  static Query reaching(LengthRange range) {
     return new BooleanQuery.Builder()
         .add(
             DoublePoint.newRangeQuery(ArmDocuments.DEFECT_OF_PATIENTS, low(range), high(range)),

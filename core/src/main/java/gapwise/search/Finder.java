@@ -80,13 +80,15 @@ final class Finder {
     return searcher.count(RequestQueries.narrowed(request, words(request)));
   }
 
-  LengthNotSaid lengthNotSaid(SearchRequest request) throws IOException {
+  LengthNotSaid lengthNotSaid(SearchRequest request, SearchAnswer answer) throws IOException {
     Optional<LengthRange> range = request.lengthsOfPatients();
     if (range.isEmpty()) {
       return LengthNotSaid.NONE;
     }
+    FreeText text = FreeText.of(request.text(), analyzer);
     return searcher.search(
-        RequestQueries.lengthNotSaid(request, range.get(), words(request)),
+        RequestQueries.lengthNotSaid(
+            request, range.get(), answer.looseWords().isEmpty() ? text.all() : text.any()),
         new NotSaidCounting(columns, request));
   }
 

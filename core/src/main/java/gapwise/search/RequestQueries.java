@@ -58,7 +58,10 @@ final class RequestQueries {
    * the filters that have counts beside them.
    */
   static Query lengthNotSaid(SearchRequest request, LengthRange range, Query text) {
-    return besideLength(request, text).add(DefectQueries.notSaid(range), Occur.FILTER).build();
+    return besideLength(request, text)
+        .add(DefectQueries.oneEndOrUnknown(range), Occur.FILTER)
+        .add(DefectQueries.reaching(range), Occur.MUST_NOT)
+        .build();
   }
 
   private static Query filtered(SearchRequest request, Query all) {

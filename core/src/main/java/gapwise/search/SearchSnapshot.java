@@ -98,8 +98,8 @@ public final class SearchSnapshot implements StudySearch {
   }
 
   @Override
-  public LengthNotSaid lengthNotSaid(SearchRequest request) {
-    return ask(finder -> finder.lengthNotSaid(request));
+  public LengthNotSaid lengthNotSaid(SearchRequest request, SearchAnswer answer) {
+    return ask(finder -> finder.lengthNotSaid(request, answer));
   }
 
   @Override

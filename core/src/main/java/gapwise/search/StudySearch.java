@@ -60,8 +60,10 @@ public interface StudySearch {
   /**
    * Arms that stand apart from what a request by length finds, since they do not say whether they
    * have the missing length asked for; none where no length is asked for.
+   *
+   * @param answer to the same request, which knows whether all its words are looked for or any
    */
-  LengthNotSaid lengthNotSaid(SearchRequest request);
+  LengthNotSaid lengthNotSaid(SearchRequest request, SearchAnswer answer);
 
   /**
    * Another spelling for the words of a request, where not all of them are found and the other

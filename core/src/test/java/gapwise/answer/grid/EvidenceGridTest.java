@@ -88,7 +88,7 @@ class EvidenceGridTest {
       }
 
       @Override
-      public LengthNotSaid lengthNotSaid(SearchRequest request) {
+      public LengthNotSaid lengthNotSaid(SearchRequest request, SearchAnswer answer) {
         throw new UnsupportedOperationException();
       }
 

@@ -53,7 +53,7 @@ final class StudiesApi {
     json.put("studies", answer.studies());
     json.put("patients", answer.patients());
     if (request.lengthsOfPatients().isPresent()) {
-      notSaid(json, search.lengthNotSaid(request));
+      notSaid(json, search.lengthNotSaid(request, answer));
     }
     json.put("page", page);
     json.put("perPage", Paging.LINES);

@@ -62,8 +62,8 @@ final class RememberedSearches implements StudySearch {
   }
 
   @Override
-  public LengthNotSaid lengthNotSaid(SearchRequest request) {
-    return search.lengthNotSaid(request);
+  public LengthNotSaid lengthNotSaid(SearchRequest request, SearchAnswer answer) {
+    return search.lengthNotSaid(request, answer);
   }
 
   @Override

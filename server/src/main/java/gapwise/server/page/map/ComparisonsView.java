@@ -170,7 +170,7 @@ public record ComparisonsView(
           pair.other(),
           Counted.of(pair.studies(), "study", "studies"),
           Counted.of(pair.patients(), "patient", "patients"),
-          EvidenceMap.kinds(new Tally(pair.studies(), pair.studies(), 0, pair.designs())),
+          KindWords.of(new Tally(pair.studies(), pair.studies(), 0, pair.designs())),
           first,
           pair.studies() - first.size(),
           address

@@ -16,7 +16,6 @@ import gapwise.server.address.Filters;
 import gapwise.server.address.LengthBand;
 import gapwise.server.address.PagePaths;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -172,21 +171,7 @@ public record EvidenceMap(List<Column> bands, List<Line> lines, Places total, lo
     }
     int arms = tally.arms();
     int depth = arms < 3 ? 1 : arms < 6 ? 2 : arms < 12 ? 3 : 4;
-    return new Cell(tally, studies.at(PagePaths.STUDIES, size), depth, kinds(tally));
-  }
-
-  /** Designs by the kinds that matter at a glance, such as "1 comparison", "2 series". */
-  static List<String> kinds(Tally tally) {
-    Map<String, Integer> counts = new LinkedHashMap<>();
-    tally
-        .designs()
-        .forEach((design, studies) -> counts.merge(sentence(design), studies, Integer::sum));
-    List<String> kinds = new ArrayList<>();
-    counts.forEach((sentence, studies) -> kinds.add(say(sentence, Map.of("studies", studies))));
-    if (tally.designNotGiven() > 0) {
-      kinds.add(say("page.of-no-stated-design", Map.of("studies", tally.designNotGiven())));
-    }
-    return List.copyOf(kinds);
+    return new Cell(tally, studies.at(PagePaths.STUDIES, size), depth, KindWords.of(tally));
   }
 
   private static boolean compares(Design design) {
@@ -198,18 +183,6 @@ public record EvidenceMap(List<Column> bands, List<Line> lines, Places total, lo
           CASE_CONTROL ->
           true;
       case PROSPECTIVE_SERIES, RETROSPECTIVE_SERIES, RETROSPECTIVE, SERIES, CASE_REPORT -> false;
-    };
-  }
-
-  /** Name of the sentence that counts designs of the same kind. */
-  private static String sentence(Design design) {
-    return switch (design) {
-      case RANDOMISED -> "page.randomised-trials";
-      case QUASI_RANDOMISED -> "page.quasi-randomised-trials";
-      case PROSPECTIVE_COMPARATIVE, RETROSPECTIVE_COMPARATIVE, CASE_CONTROL ->
-          "page.comparative-studies";
-      case PROSPECTIVE_SERIES, RETROSPECTIVE_SERIES, RETROSPECTIVE, SERIES -> "page.series";
-      case CASE_REPORT -> "page.case-reports";
     };
   }
 }

@@ -56,6 +56,15 @@ public record FilterForm(
   /** Names that start a list anew when a filter changes. */
   private static final List<String> PLACE = List.of("page");
 
+  /** The bands that every form offers, worded once. */
+  private static final List<UsualBand> USUAL_BANDS =
+      LengthBand.USUAL.stream()
+          .map(band -> new UsualBand(band.label(), band.in(new Address(Map.of()))))
+          .toList();
+
+  /** A band and what an address has for it. */
+  private record UsualBand(String label, Address ends) {}
+
   /** One band of missing length. */
   public record Band(String label, String href, boolean chosen) {}
 
@@ -234,14 +243,14 @@ public record FilterForm(
   }
 
   private static List<Band> bands(String path, Address address) {
-    Address anew = address.without(PLACE).without("match", Filters.UNSIZED);
+    Address open =
+        address.without(PLACE).without("match", Filters.UNSIZED).without(List.of("from", "to"));
     List<Band> bands = new ArrayList<>();
-    for (LengthBand band : LengthBand.USUAL) {
-      Address banded = band.in(anew);
+    for (UsualBand band : USUAL_BANDS) {
       boolean chosen =
-          banded.first("from").equals(address.first("from"))
-              && banded.first("to").equals(address.first("to"));
-      bands.add(new Band(band.label(), banded.at(path), chosen));
+          band.ends().first("from").equals(address.first("from"))
+              && band.ends().first("to").equals(address.first("to"));
+      bands.add(new Band(band.label(), open.at(path, band.ends()), chosen));
     }
     return bands;
   }

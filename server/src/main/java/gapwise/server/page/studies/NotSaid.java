@@ -3,6 +3,7 @@ package gapwise.server.page.studies;
 import static gapwise.sentence.Sentences.say;
 
 import gapwise.search.LengthNotSaid;
+import gapwise.search.SearchAnswer;
 import gapwise.search.SearchRequest;
 import gapwise.search.StudySearch;
 import gapwise.server.address.Address;
@@ -21,8 +22,9 @@ final class NotSaid {
   private NotSaid() {}
 
   /** Such groups in words, each kind with the address that lists it; none where none is. */
-  static List<FilterForm.On> of(StudySearch search, SearchRequest request, Address address) {
-    LengthNotSaid counted = search.lengthNotSaid(request);
+  static List<FilterForm.On> of(
+      StudySearch search, SearchRequest request, SearchAnswer answer, Address address) {
+    LengthNotSaid counted = search.lengthNotSaid(request, answer);
     List<FilterForm.On> apart = new ArrayList<>();
     if (counted.oneEnd() > 0) {
       apart.add(link("studies.apart-one-end", counted.oneEnd(), address, Filters.ONE_SIDED));

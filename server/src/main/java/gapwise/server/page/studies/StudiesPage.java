@@ -109,7 +109,7 @@ public final class StudiesPage {
         offered(columns),
         new Address(Map.of(ListColumn.NAME, address.all(ListColumn.NAME))).at(PagePaths.STUDIES),
         address.first(TypedWords.ASIDE),
-        NotSaid.of(search, request, address),
+        NotSaid.of(search, request, answer, address),
         answer
             .didYouMean()
             .map(text -> new FilterForm.On(text, PagePaths.STUDIES, address.with("q", text))),
