@@ -3,9 +3,9 @@ package gapwise.decision.sheet;
 import java.util.List;
 
 /**
- * How much stands on the page for the team, in lines as they are printed at its size of letters.
- * Widths are those of the usual letter in the typeface of the sheet, so the number is a little too
- * large for most texts; what the table leaves is given to what is told beside it.
+ * How much stands on the printed page for the team, in lines as they are printed at its size of
+ * letters. Widths are those of the usual letter in the typeface of the sheet, so the number is a
+ * little too large for most texts; what the table leaves is given to what is told beside it.
  */
 final class TeamFit {
   /**
@@ -26,8 +26,8 @@ final class TeamFit {
 
   private TeamFit() {}
 
-  /** The page with as much beside its table as fits. */
-  static TeamPage fitted(TeamPage page) {
+  /** As much of what stands beside the table as fits. */
+  static TeamAnswers fitted(TeamPage page) {
     int table = page.lines().stream().mapToInt(line -> lines(line, page.methods().size())).sum();
     int rest = ALWAYS + table + lines(letters(page), WIDTH) + page.settled().size();
     TeamAnswers answers = page.answers();
@@ -38,7 +38,7 @@ final class TeamFit {
       }
       answers = less.get();
     }
-    return page.with(answers);
+    return answers;
   }
 
   private static int letters(TeamPage page) {

@@ -15,7 +15,8 @@ import java.util.Objects;
  * @param settled what persons settled of certainty, with reasons, who and when
  * @param sources the studies behind the numbers, in order of their labels
  * @param retracted that retracted publications do not count, and which are left out for it
- * @param answers what compares, matters, is weighed and reckoned beside the table
+ * @param answers what compares, matters, is weighed and reckoned beside the table; the screen tells
+ *     all of it
  */
 public record TeamPage(
     List<String> person,
@@ -51,14 +52,8 @@ public record TeamPage(
     return sources.size() - printed().size();
   }
 
-  /** The same with other answers. */
-  TeamPage with(TeamAnswers others) {
-    return new TeamPage(
-        person, methods, lines, notAsked, followed, settled, sources, retracted, others);
-  }
-
-  /** The same with as much beside its table as fits. */
-  public TeamPage fitted() {
+  /** As much of the answers as paper has room for. */
+  public TeamAnswers printedAnswers() {
     return TeamFit.fitted(this);
   }
 

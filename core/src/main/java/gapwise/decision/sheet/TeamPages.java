@@ -39,31 +39,29 @@ final class TeamPages {
   static TeamPage of(OptionTable table, List<Option> options, Beside beside) {
     TeamComparisons comparisons = TeamComparisons.of(table, options, beside);
     List<Method> methods = options.stream().map(Option::method).toList();
-    TeamPage whole =
-        new TeamPage(
-            person(table.situation()),
-            methods,
-            table.columns().stream().map(column -> line(table, options, column)).toList(),
-            Stream.of(Aspect.values())
-                .filter(aspect -> !table.asked().aspects().contains(aspect))
-                .map(Aspect::label)
-                .toList(),
-            followed(table, options),
-            settled(table, options),
-            sources(options),
-            retracted(table),
-            new TeamAnswers(
-                comparisons.within(),
-                comparisons.mattering(),
-                beside
-                    .weighed()
-                    .map(one -> TeamChoices.weighed(one, methods))
-                    .orElse(List.of(say("sheet.weighed-off"))),
-                beside
-                    .costed()
-                    .map(one -> TeamChoices.costed(one, methods))
-                    .orElse(List.of(say("sheet.costed-off")))));
-    return whole.fitted();
+    return new TeamPage(
+        person(table.situation()),
+        methods,
+        table.columns().stream().map(column -> line(table, options, column)).toList(),
+        Stream.of(Aspect.values())
+            .filter(aspect -> !table.asked().aspects().contains(aspect))
+            .map(Aspect::label)
+            .toList(),
+        followed(table, options),
+        settled(table, options),
+        sources(options),
+        retracted(table),
+        new TeamAnswers(
+            comparisons.within(),
+            comparisons.mattering(),
+            beside
+                .weighed()
+                .map(one -> TeamChoices.weighed(one, methods))
+                .orElse(List.of(say("sheet.weighed-off"))),
+            beside
+                .costed()
+                .map(one -> TeamChoices.costed(one, methods))
+                .orElse(List.of(say("sheet.costed-off")))));
   }
 
   /** How long people were followed, and how the studies behind the numbers were read. */

@@ -46,6 +46,13 @@ public final class PageStates {
             + TWO
             + "&whole=yes&matters-union=10&with=weighing&weigh=union&weigh=infection&with=cost"
             + PRICES);
+    all.put(
+        "sheet: more than paper holds",
+        "/sheet?whole=yes&from=6&to=6&bone=tibia&infected=yes&age=45&smoker=yes&wish=walking-soon"
+            + "&method=bone-transport&method=induced-membrane&method=acute-shortening-lengthening"
+            + "&method=autograft&method=printed-scaffold&matters-union=10&matters-infection=5"
+            + "&matters-full-weight=2&with=weighing&weigh=union&weigh=infection&with=cost"
+            + PRICES);
     all.put("first page", "/");
     all.put("compare: nothing asked", "/compare");
     all.put(

@@ -142,19 +142,18 @@ class FullSheetTest {
             page.caution());
     TeamPage team =
         new TeamPage(
-                List.of("45 years old", "smokes", "has diabetes"),
-                sheet.team().methods(),
-                IntStream.range(0, sheet.team().lines().size())
-                    .mapToObj(place -> line(sheet.team().lines().get(place), cell(place, each)))
-                    .toList(),
-                List.of(),
-                sheet.team().followed(),
-                List.of("Bone transport, Bone joined: settled by A. Reader on 2026-01-01. Why."),
-                Collections.nCopies(400, new TeamPage.Source("invented-1", "Oarsworthe 2015")),
-                "Retracted publications never count; 9 are left out for it here: "
-                    + "Oarsworthe 2015, ".repeat(4),
-                ANSWERS)
-            .fitted();
+            List.of("45 years old", "smokes", "has diabetes"),
+            sheet.team().methods(),
+            IntStream.range(0, sheet.team().lines().size())
+                .mapToObj(place -> line(sheet.team().lines().get(place), cell(place, each)))
+                .toList(),
+            List.of(),
+            sheet.team().followed(),
+            List.of("Bone transport, Bone joined: settled by A. Reader on 2026-01-01. Why."),
+            Collections.nCopies(400, new TeamPage.Source("invented-1", "Oarsworthe 2015")),
+            "Retracted publications never count; 9 are left out for it here: "
+                + "Oarsworthe 2015, ".repeat(4),
+            ANSWERS);
     return new SheetDocument(
         new Sheet(sheet.table(), sheet.options(), patient, team),
         new Prepared(

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gapwise.server.testing.PageStates;
 import gapwise.server.testing.SharedServer;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -17,6 +18,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -199,6 +201,39 @@ class SheetPageTest {
         assertEquals(
             paper.isEmpty() ? 842 : 792, Math.round(pdf.getPage(0).getMediaBox().getHeight()));
       }
+    }
+  }
+
+  @Test
+  void whatPaperHasNoRoomForStandsOnTheScreenAndInTheTextDocument()
+      throws IOException, InterruptedException {
+    String asked = PageStates.byName().get("sheet: more than paper holds").split("\\?", 2)[1];
+    String page = page(asked);
+    String printed = String.join(" ", all("(?s)<div class=\"print-only\">(.*?)</div>", page));
+    String shown = words(sheet(page.replaceAll("(?s)<div class=\"print-only\">.*?</div>", "")));
+    List<String> told =
+        List.of("First, of 100 ways of weighing", "mean cost and years healed", "15 more stand");
+    String left = "Asked for; paper has no room left for ";
+    for (String one : told) {
+      assertTrue(shown.contains(one), one);
+      assertFalse(printed.contains(one), one);
+    }
+    assertFalse(shown.contains(left), "the screen has room");
+    assertTrue(printed.contains(left + "it, and") && printed.contains(left + "them, and"), printed);
+    try (PDDocument pdf = Loader.loadPDF(file("/sheet.pdf?" + asked))) {
+      String text = new PDFTextStripper().getText(pdf).replaceAll("[\\s\u00a0]+", " ");
+      assertTrue(text.contains(left), text);
+      told.forEach(one -> assertFalse(text.contains(one), one));
+    }
+    try (XWPFDocument word =
+        new XWPFDocument(new ByteArrayInputStream(file("/sheet.docx?" + asked)))) {
+      String text =
+          word.getParagraphs().stream()
+              .map(one -> one.getText())
+              .collect(Collectors.joining(" "))
+              .replaceAll("[\\s\u00a0]+", " ");
+      told.forEach(one -> assertTrue(text.contains(one), one));
+      assertFalse(text.contains(left), text);
     }
   }
 
