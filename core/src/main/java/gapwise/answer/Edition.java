@@ -13,7 +13,8 @@ import java.util.OptionalLong;
  *
  * @param program version of the program
  * @param change number of the last change of the evidence base; empty for data from elsewhere
- * @param date day of that change, in universal time; empty for data from elsewhere
+ * @param date day of that change, in universal time; empty for data from elsewhere and where
+ *     nothing was changed yet
  */
 public record Edition(String program, OptionalLong change, Optional<LocalDate> date) {
   private static final int DIGITS_OF_HASH = 12;
@@ -29,13 +30,22 @@ public record Edition(String program, OptionalLong change, Optional<LocalDate> d
     return new Edition(version, OptionalLong.empty(), Optional.empty());
   }
 
-  /** Program and evidence base in words. */
+  /**
+   * Program and evidence base in words: the day for people, and the number that finds the state
+   * again. Both are of the evidence and not of the moment, so that a figure of it stays the same.
+   */
   public String words() {
-    return change.isPresent()
-        ? say(
-            "answer.edition-at-change",
-            Map.of("program", program, "change", String.valueOf(change.getAsLong())))
-        : say("answer.edition", Map.of("program", program));
+    if (change.isEmpty()) {
+      return say("answer.edition", Map.of("program", program));
+    }
+    String number = String.valueOf(change.getAsLong());
+    return date.map(
+            day ->
+                say(
+                    "answer.edition-of-day",
+                    Map.of("program", program, "date", day.toString(), "change", number)))
+        .orElseGet(
+            () -> say("answer.edition-at-change", Map.of("program", program, "change", number)));
   }
 
   /** The same with the beginning of the hash of the records that were read. */

@@ -7,10 +7,12 @@ import gapwise.screening.Vote;
 import gapwise.store.DocumentStore;
 import gapwise.store.DocumentVersion;
 import gapwise.store.Write;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.function.BiConsumer;
 
 /**
@@ -138,5 +140,10 @@ public final class ScreeningBase {
   /** Number of the last change of the store, 0 when there is none. */
   public long lastChange() {
     return store.lastChange();
+  }
+
+  /** When a change was made; empty when there is none of this number. */
+  public Optional<Instant> changedAt(long change) {
+    return store.changedAt(change);
   }
 }

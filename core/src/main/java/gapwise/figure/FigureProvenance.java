@@ -16,8 +16,10 @@ import java.util.Optional;
  * @param series how many groups entered, and of how many studies
  * @param participants the people or limbs in words, such as "187 limbs"
  * @param model model and interval in words
- * @param dataVersion version of program and data, such as a change number or hash
- * @param dataDate date to which the data stand; empty where unknown
+ * @param dataVersion version of program and data in words, such as a hash, or the day and number of
+ *     a change
+ * @param dataDate date to which the data stand, which their version says to people; empty where
+ *     unknown
  * @param demonstration whether the data are invented; the figure then says so in large
  * @param references the studies that are shown; none where rows of a table were
  */
@@ -78,7 +80,6 @@ public record FigureProvenance(
       phrases.add(say("figure.model", Map.of("model", model)));
     }
     version().ifPresent(phrases::add);
-    dataDate.ifPresent(date -> phrases.add(say("figure.data-date", Map.of("date", date))));
     return List.copyOf(phrases);
   }
 }

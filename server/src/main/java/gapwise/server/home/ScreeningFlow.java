@@ -10,6 +10,8 @@ import gapwise.figure.value.SeriesCount;
 import gapwise.reference.kept.KeptSearch;
 import gapwise.screening.Flow;
 import gapwise.screening.drawn.FlowFigure;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -72,14 +74,18 @@ public final class ScreeningFlow {
 
   /** The counts drawn. */
   public FlowChart chart(Flow flow) {
+    long change = screening.base().lastChange();
+    Optional<LocalDate> day =
+        screening.base().changedAt(change).map(when -> LocalDate.ofInstant(when, ZoneOffset.UTC));
     return FlowFigure.of(
-        flow,
-        new FigureProvenance(
-            SeriesCount.of(0),
-            "",
-            "",
-            say("screening.change", Map.of("change", screening.base().lastChange())),
-            Optional.empty(),
-            false));
+        flow, new FigureProvenance(SeriesCount.of(0), "", "", state(change, day), day, false));
+  }
+
+  private static String state(long change, Optional<LocalDate> day) {
+    String number = Long.toString(change);
+    return day.map(
+            date ->
+                say("screening.change-of-day", Map.of("date", date.toString(), "change", number)))
+        .orElseGet(() -> say("screening.change", Map.of("change", number)));
   }
 }
