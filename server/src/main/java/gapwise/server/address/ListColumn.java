@@ -13,7 +13,7 @@ import java.util.stream.Stream;
  * those chosen by {@code column}; without a name the usual ones stand.
  */
 public enum ListColumn {
-  MISSING_BONE("Missing bone, to scale", true, false),
+  MISSING_BONE("Missing bone", true, false),
   VALUE("Value of the outcome", true, true),
   PATIENTS("Patients", true, true),
   FOLLOWED("Followed", true, true),

@@ -235,4 +235,14 @@ class LengthAskedPagesTest {
         verdict.get("lowersCertainty").toString().contains("2 further groups"), verdict::toString);
     assertEquals(2, verdict.at("/separate/leftOut").asInt(), verdict::toString);
   }
+
+  /** Below the head of the column stand drawings; on a phone its name stands before words alone. */
+  @Test
+  void aGroupWithoutALengthHasNothingThatIsToScale() throws Exception {
+    String page = page("/studies?match=unsized");
+    assertTrue(page.contains("<th scope=\"col\">Missing bone, to scale</th>"), page);
+    assertTrue(
+        page.contains("<td data-head=\"Missing bone\"><span class=\"soft\">not stated</span>"),
+        page);
+  }
 }
