@@ -63,27 +63,16 @@ final class ExactNetworkReport {
   }
 
   NetworkResult result() {
-    List<String> treatments = network.treatments();
-    NetworkShape shape =
+    return NetworkResult.of(
         new NetworkShape(
-            treatments,
+            network.treatments(),
             data.counted().stream().map(CountedStudy::treatments).toList(),
-            data.participants());
-    return new NetworkResult(
-        treatments,
-        treatments.get(0),
+            data.participants()),
         network.pieces(),
         effects,
         heterogeneity(),
-        Optional.empty(),
-        interactions.map(NetworkReport::interactions),
-        List.of(),
-        plan.higherIsBetter()
-            .flatMap(higher -> network.ranking(higher, plan.draws()))
-            .map(NetworkReport::ranking),
-        shape.nodes(),
-        shape.comparisons(),
-        Optional.empty());
+        interactions,
+        plan.higherIsBetter().flatMap(higher -> network.ranking(higher, plan.draws())));
   }
 
   private Result.Heterogeneity heterogeneity() {

@@ -6,12 +6,10 @@ import gapwise.synthesis.heterogeneity.TauSquared;
 import gapwise.synthesis.network.ChiSquaredTest;
 import gapwise.synthesis.network.Comparison;
 import gapwise.synthesis.network.Contribution;
-import gapwise.synthesis.network.DesignByTreatment;
 import gapwise.synthesis.network.Network;
 import gapwise.synthesis.network.NetworkHeterogeneity;
 import gapwise.synthesis.network.NetworkPredictions;
 import gapwise.synthesis.network.NetworkStudy;
-import gapwise.synthesis.network.Ranked;
 import gapwise.synthesis.network.Split;
 import java.util.List;
 import java.util.Optional;
@@ -27,34 +25,28 @@ record NetworkReport(
     Optional<NetworkRegressionResult> regression) {
 
   NetworkResult result() {
-    List<String> treatments = network.treatments();
-    NetworkShape shape =
-        new NetworkShape(
-            treatments,
-            data.studies().stream().map(NetworkStudy::treatments).toList(),
-            data.participants());
-    return new NetworkResult(
-        treatments,
-        treatments.get(0),
-        network.pieces(),
-        effects(),
-        heterogeneity(network.heterogeneity()),
-        Optional.of(
+    return NetworkResult.of(
+            new NetworkShape(
+                network.treatments(),
+                data.studies().stream().map(NetworkStudy::treatments).toList(),
+                data.participants()),
+            network.pieces(),
+            effects(),
+            heterogeneity(network.heterogeneity()),
+            network.designByTreatment(),
+            plan.higherIsBetter().flatMap(higher -> network.ranking(higher, plan.draws())))
+        .with(
             new NetworkResult.Parted(
                 test(network.heterogeneity().q()),
                 test(network.qHeterogeneity()),
-                test(network.qInconsistency()))),
-        network.designByTreatment().map(NetworkReport::interactions),
-        network.designs().stream()
-            .map(
-                one ->
-                    new NetworkResult.Design(
-                        one.design(), one.test().q(), one.test().degreesOfFreedom()))
-            .toList(),
-        ranking(),
-        shape.nodes(),
-        shape.comparisons(),
-        regression);
+                test(network.qInconsistency())),
+            network.designs().stream()
+                .map(
+                    one ->
+                        new NetworkResult.Design(
+                            one.design(), one.test().q(), one.test().degreesOfFreedom()))
+                .toList(),
+            regression);
   }
 
   /** The likelihood, for the two estimators that have one and where there was one to find. */
@@ -104,14 +96,6 @@ record NetworkReport(
         split.sides() ? Optional.of("side-splitting") : Optional.empty());
   }
 
-  static NetworkResult.Interactions interactions(DesignByTreatment all) {
-    return new NetworkResult.Interactions(
-        all.test().q(),
-        all.test().degreesOfFreedom(),
-        all.test().pValue().orElseThrow(),
-        all.tauSquared());
-  }
-
   private static NetworkResult.Test test(ChiSquaredTest test) {
     return new NetworkResult.Test(test.q(), test.degreesOfFreedom(), test.pValue());
   }
@@ -137,25 +121,5 @@ record NetworkReport(
 
   private static OptionalDouble percent(OptionalDouble share) {
     return share.isPresent() ? OptionalDouble.of(100 * share.getAsDouble()) : share;
-  }
-
-  private Optional<List<NetworkResult.Ranking>> ranking() {
-    return plan.higherIsBetter()
-        .flatMap(higher -> network.ranking(higher, plan.draws()))
-        .map(NetworkReport::ranking);
-  }
-
-  static List<NetworkResult.Ranking> ranking(List<Ranked> all) {
-    return all.stream()
-        .map(
-            one ->
-                new NetworkResult.Ranking(
-                    one.treatment(),
-                    one.meanRank(),
-                    one.rankLower(),
-                    one.rankUpper(),
-                    one.rankProbabilities(),
-                    one.pScore()))
-        .toList();
   }
 }

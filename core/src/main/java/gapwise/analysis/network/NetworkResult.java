@@ -2,6 +2,8 @@ package gapwise.analysis.network;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import gapwise.analysis.result.Result;
+import gapwise.synthesis.network.DesignByTreatment;
+import gapwise.synthesis.network.Ranked;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -35,6 +37,54 @@ public record NetworkResult(
     List<Node> nodes,
     List<Edge> comparisons,
     Optional<NetworkRegressionResult> regression) {
+
+  /**
+   * What a network tells by any likelihood: nothing that stands on Q, and nothing along a number.
+   *
+   * @param shape what it rests on
+   * @param pieces the treatments of each connected piece
+   * @param interactions the test of all differences between designs; empty where there is none
+   * @param ranking empty for a network in pieces and where no side is better
+   */
+  static NetworkResult of(
+      NetworkShape shape,
+      List<List<String>> pieces,
+      List<Effect> effects,
+      Result.Heterogeneity heterogeneity,
+      Optional<DesignByTreatment> interactions,
+      Optional<List<Ranked>> ranking) {
+    return new NetworkResult(
+        shape.treatments(),
+        shape.treatments().get(0),
+        pieces,
+        effects,
+        heterogeneity,
+        Optional.empty(),
+        interactions.map(Interactions::of),
+        List.of(),
+        ranking.map(all -> all.stream().map(Ranking::of).toList()),
+        shape.nodes(),
+        shape.comparisons(),
+        Optional.empty());
+  }
+
+  /** The same with what stands on Q, and along a number where that was asked for. */
+  NetworkResult with(
+      Parted parted, List<Design> parts, Optional<NetworkRegressionResult> alongNumber) {
+    return new NetworkResult(
+        treatments,
+        reference,
+        pieces,
+        effects,
+        heterogeneity,
+        Optional.of(parted),
+        designByTreatment,
+        parts,
+        ranking,
+        nodes,
+        comparisons,
+        alongNumber);
+  }
 
   /**
    * Q in parts.
@@ -95,7 +145,15 @@ public record NetworkResult(
 
   /** The test of all design-by-treatment interactions under random effects. */
   public record Interactions(
-      double chiSquared, int degreesOfFreedom, double pValue, double tauSquared) {}
+      double chiSquared, int degreesOfFreedom, double pValue, double tauSquared) {
+    static Interactions of(DesignByTreatment all) {
+      return new Interactions(
+          all.test().q(),
+          all.test().degreesOfFreedom(),
+          all.test().pValue().orElseThrow(),
+          all.tauSquared());
+    }
+  }
 
   /** One set of treatments and how far its studies differ. */
   public record Design(String design, double q, int degreesOfFreedom) {}
@@ -107,7 +165,17 @@ public record NetworkResult(
       int rankLower,
       int rankUpper,
       List<Double> rankProbabilities,
-      double pScore) {}
+      double pScore) {
+    static Ranking of(Ranked one) {
+      return new Ranking(
+          one.treatment(),
+          one.meanRank(),
+          one.rankLower(),
+          one.rankUpper(),
+          one.rankProbabilities(),
+          one.pScore());
+    }
+  }
 
   /** A treatment; patients where arms report them. */
   @JsonInclude(JsonInclude.Include.NON_ABSENT)
