@@ -7,13 +7,13 @@ import gapwise.server.testing.Chromium.Look;
 import gapwise.server.testing.OwnBrowser;
 import gapwise.server.testing.PageStates;
 import gapwise.server.testing.SharedServer;
+import gapwise.server.testing.filled.EveryPage;
 import gapwise.server.testing.filled.FilledServer;
 import gapwise.server.testing.filled.FilledState;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -43,13 +43,7 @@ class EyeOfPagesTest {
   }
 
   static Stream<FilledState> states() {
-    return Stream.concat(
-        PageStates.byName().entrySet().stream()
-            .map(
-                one ->
-                    new FilledState(
-                        one.getKey(), SERVER.address(one.getValue()), Optional.empty())),
-        FILLED.states().stream());
+    return EveryPage.of(SERVER::address, FILLED.states());
   }
 
   @ParameterizedTest

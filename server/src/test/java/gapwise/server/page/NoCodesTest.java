@@ -4,8 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import gapwise.exchange.Template;
 import gapwise.exchange.TemplateColumn;
-import gapwise.server.testing.PageStates;
 import gapwise.server.testing.SharedServer;
+import gapwise.server.testing.filled.EveryPage;
 import gapwise.server.testing.filled.FilledServer;
 import gapwise.server.testing.filled.FilledState;
 import java.io.IOException;
@@ -14,7 +14,6 @@ import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
@@ -73,13 +72,8 @@ class NoCodesTest {
   }
 
   static Stream<FilledState> states() {
-    return Stream.concat(
-        PageStates.byName().entrySet().stream()
-            .map(
-                one ->
-                    new FilledState(
-                        one.getKey(), SERVER.address(one.getValue()), Optional.empty())),
-        FILLED.states().stream().filter(state -> !OF_FILES.contains(state.name())));
+    return EveryPage.of(SERVER::address, FILLED.states())
+        .filter(state -> !OF_FILES.contains(state.name()));
   }
 
   @ParameterizedTest

@@ -9,7 +9,6 @@ import gapwise.server.testing.SharedServer;
 import gapwise.server.testing.filled.FilledServer;
 import gapwise.server.testing.filled.FilledState;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -66,10 +65,7 @@ class PhoneHeaderTest {
                 "case: nothing asked",
                 "shared patients",
                 "studies")
-            .map(
-                name ->
-                    new FilledState(
-                        name, SERVER.address(PageStates.byName().get(name)), Optional.empty())),
+            .map(name -> FilledState.of(name, SERVER.address(PageStates.byName().get(name)))),
         FILLED.states().stream().filter(state -> !state.name().startsWith("desk: a page")));
   }
 

@@ -1,15 +1,14 @@
 package gapwise.server.testing;
 
 import gapwise.server.testing.Chromium.Look;
+import gapwise.server.testing.filled.EveryPage;
 import gapwise.server.testing.filled.FilledServer;
 import gapwise.server.testing.filled.FilledState;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 
 /**
  * Draws every page of {@link PageStates}, and each with much on it, at each width, in light and in
@@ -35,12 +34,7 @@ public final class PageSheet {
     try (FilledServer.Started filled = FilledServer.Started.now();
         RunningServer running = RunningServer.withDemonstration(work.resolve("home"));
         Chromium browser = Chromium.open(work)) {
-      List<FilledState> states = new ArrayList<>(filled.states());
-      PageStates.byName()
-          .forEach(
-              (name, path) ->
-                  states.add(new FilledState(name, running.address(path), Optional.empty())));
-      for (FilledState state : states) {
+      for (FilledState state : EveryPage.of(running::address, filled.states()).toList()) {
         if (wanted.isEmpty() || wanted.stream().anyMatch(state.name()::contains)) {
           body.append("<h2>").append(state.name()).append("</h2>\n");
           state.open(browser);

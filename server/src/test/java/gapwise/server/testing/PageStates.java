@@ -72,6 +72,9 @@ public final class PageStates {
     all.put("studies: a share", "/studies?outcome=union");
     all.put("studies: a time", "/studies?outcome=time-to-union&from=5&to=8");
     all.put("studies: a rate", "/studies?outcome=unplanned-operations");
+    all.put("studies: an outcome at a length", "/studies?outcome=union&from=5&to=8");
+    all.put(
+        "studies: followed for long", "/studies?outcome=secondary-amputation&follow-up-from=24");
     all.put(
         "studies: every column",
         "/studies?outcome=secondary-amputation&column=missing-bone&column=value&column=patients"
@@ -86,6 +89,7 @@ public final class PageStates {
         "/pooled?outcome=primary-union&method=bone-transport&risk=low&risk=some&risk=not-rated");
     all.put("pooled: nothing asked", "/pooled");
     all.put("pooled: all methods", "/pooled?outcome=union");
+    all.put("pooled: all methods, another union", "/pooled?outcome=primary-union");
     all.put("pooled: all methods, a time", "/pooled?outcome=time-to-union&from=5&to=8");
     all.put("pooled: one method", "/pooled?outcome=union&method=bone-transport");
     all.put("pooled: one series", "/pooled?outcome=union&method=acute-shortening-lengthening");
@@ -106,10 +110,12 @@ public final class PageStates {
     all.put("costs: reckoned", "/compare/cost" + TWO + "&asked=yes&whole=yes" + PRICES);
     all.put("costs: refused", "/compare/cost" + TWO + "&asked=yes&currency=XTS");
     all.put("by size: a line", "/by-size?outcome=union");
+    all.put("by size: a curve of all methods", "/by-size?outcome=union&shape=curve");
     all.put("by size: a curve", "/by-size?outcome=union&shape=curve&method=bone-transport");
     all.put("by size: nothing asked", "/by-size");
     all.put("funnel", "/funnel?outcome=union&method=bone-transport");
     all.put("funnel: too few", "/funnel?outcome=refracture");
+    all.put("over time: every method", "/over-time?outcome=time-to-union");
     all.put("over time: two methods", "/over-time?outcome=time-to-union&clock=frame-on");
     all.put(
         "over time: one curve",
@@ -129,6 +135,7 @@ public final class PageStates {
         "claim: examined",
         "/claim?a=bone-transport&says=more&outcome=primary-union&b=induced-membrane&ways=all");
     all.put("case: nothing asked", "/case");
+    all.put("case: its course", "/case?step=course&method=bone-transport&with=cost");
     all.put(
         "case: placed",
         "/case?method=bone-transport&length=6&bone=tibia&infection=active&union=8"
@@ -151,6 +158,10 @@ public final class PageStates {
     all.put("extraction: no agreement to be told", "/extraction/agreement");
     all.put("import", "/import");
     all.put("method", "/method");
+    all.put("people: signing in without accounts", "/sign-in");
+    all.put("people: alone", "/me");
+    all.put("people: no accounts", "/people");
+    all.put("people: who did what", "/people/trail");
     all.put("error: no such page", "/studies/none-of-this-name");
     all.put("error: not understood", "/pooled?outcome=none-of-this-name");
     return all;

@@ -43,7 +43,7 @@ final class Filling {
 
   void shows(String name, String path) throws IOException, InterruptedException {
     assertEquals(200, running.get(path).statusCode(), name);
-    states.add(new FilledState(name, running.address(path), Optional.empty()));
+    states.add(FilledState.of(name, running.address(path)));
   }
 
   void shows(String name, String path, String session) {
