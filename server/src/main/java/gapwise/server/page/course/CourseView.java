@@ -18,6 +18,7 @@ import gapwise.server.address.CourseAddress;
 import gapwise.server.address.PagePaths;
 import gapwise.server.page.Site;
 import gapwise.server.page.part.FilterForm;
+import gapwise.server.page.part.PlainWarnings;
 import gapwise.server.page.part.QuestionParts;
 import gapwise.server.page.part.ReadStands;
 import gapwise.server.page.part.TakeFigure;
@@ -115,13 +116,12 @@ public sealed interface CourseView {
     }
 
     private static Stream<String> about(MethodCourse method) {
-      String name = method.method().shortLabel() + ": ";
+      String name = method.method().shortLabel();
       return Stream.concat(
-              method.problems().stream().map(Problem::line),
-              method.result().stream()
-                  .flatMap(result -> result.warnings().stream())
-                  .map(warning -> warning.message()))
-          .map(name::concat);
+          method.problems().stream().map(problem -> name + ": " + problem.line()),
+          method.result().stream()
+              .flatMap(result -> result.warnings().stream())
+              .map(warning -> PlainWarnings.ofCurves(warning, name)));
     }
 
     /** How the studies behind the curves were read. */

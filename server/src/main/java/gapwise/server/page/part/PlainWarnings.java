@@ -27,15 +27,45 @@ public final class PlainWarnings {
    * @param named the name of a group by its level
    */
   public static String sentence(Result.Warning warning, UnaryOperator<String> named) {
-    return Optional.ofNullable(WORDS.getProperty(warning.code()))
-        .map(words -> said(warning, words))
-        .orElse(warning)
-        .sentence(named);
+    return worded(warning, words(warning.code())).sentence(named);
+  }
+
+  /**
+   * One warning of curves that were rebuilt, as a sentence that begins with what they are curves
+   * of. Where a code means another thing there, its words are its own.
+   */
+  public static String ofCurves(Result.Warning warning, String named) {
+    Result.Warning told =
+        new Result.Warning(
+            warning.code(),
+            warning.message(),
+            warning.study(),
+            warning.studyId(),
+            warning.armId(),
+            Optional.of(new Result.Warning.OfGroup(named, warning.message())));
+    return worded(told, wordsOfCurves(warning.code())).sentence(level -> level);
   }
 
   /** The codes that have words of their own. */
   static boolean isWorded(String code) {
-    return WORDS.containsKey(code);
+    return words(code).isPresent();
+  }
+
+  /** Those that have some where curves are told. */
+  static boolean isWordedOfCurves(String code) {
+    return wordsOfCurves(code).isPresent();
+  }
+
+  private static Optional<String> words(String code) {
+    return Optional.ofNullable(WORDS.getProperty(code));
+  }
+
+  private static Optional<String> wordsOfCurves(String code) {
+    return words("curves." + code).or(() -> words(code));
+  }
+
+  private static Result.Warning worded(Result.Warning warning, Optional<String> words) {
+    return words.map(some -> said(warning, some)).orElse(warning);
   }
 
   private static Result.Warning said(Result.Warning warning, String words) {

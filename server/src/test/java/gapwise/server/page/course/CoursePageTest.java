@@ -40,6 +40,24 @@ class CoursePageTest {
   }
 
   @Test
+  void whatCameUpWhenCurvesWereRebuiltIsSaidInPlainWords() throws Exception {
+    String page = page("/over-time" + FRAMED);
+    String said = page.substring(page.indexOf("What came up when they were rebuilt"));
+    String list = said.substring(0, said.indexOf("</ul>"));
+    assertTrue(
+        list.contains(
+            "<li>Shorten, lengthen: these series differ no more than chance would make them. With"
+                + " few series this does not show that they agree.</li>"),
+        list);
+    assertTrue(
+        list.contains(
+            "<li>Shorten, lengthen: there are too few curves for a part of this, which is left"
+                + " out.</li>"),
+        list);
+    assertFalse(list.contains("variance") || list.contains("degrees of freedom"), list);
+  }
+
+  @Test
   void aSingleCurveIsSaidToBeOne() throws Exception {
     String page =
         page("/over-time?outcome=time-to-union&method=acute-shortening-lengthening&year-from=2020");

@@ -18,6 +18,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
@@ -34,8 +35,17 @@ class PlainWarningsTest {
           "synthesis/bayes",
           "synthesis/pooling");
 
+  /** Rooms whose warnings stand on the page of an event over time. */
+  private static final List<String> ROOMS_OF_CURVES =
+      List.of("analysis/curves", "synthesis/pooling", "synthesis/heterogeneity");
+
+  /** What only two groups held against each other are warned of, which that page does not do. */
+  private static final Set<String> OF_TWO_GROUPS = Set.of("no-spread-in-a-group");
+
   private static final Pattern TOLD =
-      Pattern.compile("(?:Warning\\.of|new Problem)\\(\\s*(?:\"\",\\s*)?\"([a-z]+(?:-[a-z]+)+)\"");
+      Pattern.compile(
+          "(?:Warning\\.of|new Problem|\\bwarn)\\(\\s*(?:(?:\"\"|name|group),\\s*)?"
+              + "\"([a-z]+(?:-[a-z]+)+)\"");
 
   /** Words of who works the numbers out; common practice, no source. */
   private static final Pattern JARGON =
@@ -55,8 +65,34 @@ class PlainWarningsTest {
 
   @Test
   void everyCodeThatAPooledResultGivesHasWordsOfItsOwn() throws IOException {
+    Set<String> codes = codes(ROOMS);
+    assertTrue(codes.size() > 20, "found " + codes);
+    assertEquals(List.of(), codes.stream().filter(code -> !PlainWarnings.isWorded(code)).toList());
+  }
+
+  @Test
+  void everyCodeThatAResultOfCurvesGivesHasWordsWhereTheyAreTold() throws IOException {
+    Set<String> codes = codes(ROOMS_OF_CURVES);
+    assertTrue(
+        codes.containsAll(
+            Set.of(
+                "reading-levelled",
+                "censoring-assumed",
+                "follow-up-too-short",
+                "limits-left-out",
+                "study-left-out",
+                "between-study-variance-at-zero")),
+        "found " + codes);
+    assertEquals(
+        OF_TWO_GROUPS,
+        codes.stream()
+            .filter(code -> !PlainWarnings.isWordedOfCurves(code))
+            .collect(Collectors.toSet()));
+  }
+
+  private static Set<String> codes(List<String> rooms) throws IOException {
     Set<String> codes = new TreeSet<>();
-    for (String room : ROOMS) {
+    for (String room : rooms) {
       try (Stream<Path> files = Files.walk(CORE.resolve(room))) {
         for (Path file : files.filter(path -> path.toString().endsWith(".java")).toList()) {
           Matcher told = TOLD.matcher(Files.readString(file));
@@ -66,8 +102,7 @@ class PlainWarningsTest {
         }
       }
     }
-    assertTrue(codes.size() > 20, "found " + codes);
-    assertEquals(List.of(), codes.stream().filter(code -> !PlainWarnings.isWorded(code)).toList());
+    return codes;
   }
 
   @Test
@@ -79,6 +114,21 @@ class PlainWarningsTest {
       assertFalse(said.endsWith("."), code);
       assertTrue(Character.isLowerCase(said.charAt(0)) || said.startsWith("{"), code);
     }
+  }
+
+  @Test
+  void aWarningOfCurvesNamesTheirMethodAndItsStudy() {
+    assertEquals(
+        "Bone transport: Tarn 2031 is not followed as far as the mean of all reaches, so it does"
+            + " not count in that mean.",
+        PlainWarnings.ofCurves(
+            Result.Warning.of("study-left-out", "pooled curve: left out", "Tarn 2031"),
+            "Bone transport"));
+    assertEquals(
+        "Bone transport: the upper limit of 2 medians is left out.",
+        PlainWarnings.ofCurves(
+            Result.Warning.of("limits-left-out", "the upper limit of 2 medians is left out; why"),
+            "Bone transport"));
   }
 
   @Test
