@@ -125,9 +125,9 @@ class PlainWarningsTest {
             Result.Warning.of("study-left-out", "pooled curve: left out", "Tarn 2031"),
             "Bone transport"));
     assertEquals(
-        "Bone transport: the upper limit of 2 medians is left out.",
+        "Bone transport: the upper limits of 2 medians are left out.",
         PlainWarnings.ofCurves(
-            Result.Warning.of("limits-left-out", "the upper limit of 2 medians is left out; why"),
+            Result.Warning.of("limits-left-out", "the upper limits of 2 medians are left out; why"),
             "Bone transport"));
   }
 
