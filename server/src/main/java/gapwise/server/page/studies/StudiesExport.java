@@ -109,7 +109,7 @@ final class StudiesExport {
     List<String> heads = new ArrayList<>(List.of("study", "group", "label", "method", "detail"));
     for (ListColumn column : columns) {
       if (column != ListColumn.VALUE) {
-        heads.add(column == ListColumn.MISSING_BONE ? "Missing bone" : column.label());
+        heads.add(column.label());
       } else if (asked.outcome().isPresent()) {
         heads.add(asked.outcome().get().label());
         heads.add(asked.outcome().get().label() + ", 95 % interval and clock");
