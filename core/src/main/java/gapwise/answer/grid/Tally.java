@@ -20,9 +20,7 @@ public record Tally(int studies, int arms, long patients, Map<Design, Integer> d
   public static final Tally NOTHING = new Tally(0, 0, 0, Map.of());
 
   public Tally {
-    Map<Design, Integer> ordered = new EnumMap<>(Design.class);
-    ordered.putAll(designs);
-    designs = Collections.unmodifiableMap(ordered);
+    designs = designs.isEmpty() ? Map.of() : Collections.unmodifiableMap(new EnumMap<>(designs));
   }
 
   /** Whether there is nothing. */

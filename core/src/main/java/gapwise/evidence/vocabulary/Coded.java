@@ -18,7 +18,7 @@ public interface Coded {
 
   /** The code of an enum constant: {@code CASE_REPORT} is {@code case-report}. */
   static String codeOf(Enum<?> constant) {
-    return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    return EnumCodes.of(constant);
   }
 
   /**

@@ -3,7 +3,9 @@ package gapwise.server.page;
 import gapwise.server.account.Actor;
 import gapwise.server.address.CarriedQuestion;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -13,6 +15,11 @@ import java.util.stream.Stream;
  * @param within the pages behind the door of this page; empty where it is the only one
  */
 public record Navigation(List<Link> doors, List<Link> within) {
+  private static final Map<Door, List<Place>> BEHIND =
+      Stream.of(Place.values())
+          .filter(place -> place.door().isPresent())
+          .collect(Collectors.groupingBy(place -> place.door().orElseThrow()));
+
   public Navigation {
     doors = List.copyOf(doors);
     within = List.copyOf(within);
@@ -68,6 +75,6 @@ public record Navigation(List<Link> doors, List<Link> within) {
   }
 
   private static List<Place> behind(Door door) {
-    return Stream.of(Place.values()).filter(one -> one.door().equals(Optional.of(door))).toList();
+    return BEHIND.getOrDefault(door, List.of());
   }
 }
