@@ -10,6 +10,7 @@ import gapwise.analysis.moderators.RegressionResult;
 import gapwise.analysis.result.Result;
 import gapwise.analysis.rows.SelectionRows;
 import gapwise.analysis.synthesis.SynthesisResult;
+import gapwise.budget.Memory;
 import gapwise.evidence.vocabulary.DetailKind;
 import gapwise.selection.Question;
 import gapwise.selection.Selection;
@@ -25,15 +26,37 @@ import java.util.function.Function;
  * for use by many threads.
  */
 public final class Answers {
-  private final Function<Question, Selection> selections;
+  private final Memory.Kept<Question, Selection> selections;
+  private final Memory.Kept<Split, Answer> pooled;
+  private final Memory.Kept<Shaped, LengthAnswer> byLength;
+  private final Memory.Kept<Question, Answer> funnels;
   private final Runner runner;
+
+  private record Split(Question question, Optional<DetailKind> by) {}
+
+  private record Shaped(Question question, LengthShape shape) {}
 
   /**
    * @param selections answers a question with its rows
    */
   public Answers(Function<Question, Selection> selections) {
-    this.selections = selections;
-    this.runner = Runner.with(new SelectionRows(selections));
+    this(selections, Memory.NONE);
+  }
+
+  /**
+   * @param selections answers a question with its rows, for ever with the same
+   * @param memory keeps these, and what is made of them
+   */
+  public Answers(Function<Question, Selection> selections, Memory memory) {
+    this.selections = memory.keep(selections, Answers::rows);
+    this.pooled = memory.keep(this::askAnew, answer -> rows(answer.selection()));
+    this.byLength = memory.keep(this::byLengthAnew, told -> rows(told.answer().selection()));
+    this.funnels = memory.keep(this::funnelAnew, answer -> rows(answer.selection()));
+    this.runner = Runner.with(new SelectionRows(this.selections::of));
+  }
+
+  private static int rows(Selection selection) {
+    return selection.rows().size() + selection.leftOut().size();
   }
 
   /** Runs plans of every kind, those about the evidence base too. */
@@ -43,7 +66,12 @@ public final class Answers {
 
   /** The rows that answer a question. */
   public Selection select(Question question) {
-    return selections.apply(question);
+    return selections.of(question);
+  }
+
+  /** Whether these rows are there already. */
+  public boolean hasSelected(Question question) {
+    return selections.has(question);
   }
 
   /**
@@ -65,7 +93,7 @@ public final class Answers {
         Runner.with(
             new SelectionRows(
                 question -> {
-                  Selection selection = selections.apply(question);
+                  Selection selection = selections.of(question);
                   made.add(selection);
                   return selection;
                 }));
@@ -94,8 +122,18 @@ public final class Answers {
    * where the groups are of several methods or none of them states it.
    */
   public Answer ask(Question question, Optional<DetailKind> split) {
-    Selection selection = selections.apply(question).byMethod();
-    return pooled(selection, split.filter(kind -> canBeSplit(selection, kind)));
+    return pooled.of(new Split(question, split));
+  }
+
+  /** Whether that answer is there already. */
+  public boolean hasAsked(Question question, Optional<DetailKind> split) {
+    return pooled.has(new Split(question, split));
+  }
+
+  private Answer askAnew(Split asked) {
+    Selection selection = selections.of(asked.question()).byMethod();
+    Optional<DetailKind> split = asked.by().filter(kind -> canBeSplit(selection, kind));
+    return split.equals(asked.by()) ? pooled(selection, split) : ask(asked.question());
   }
 
   /** Whether rows are of one method and some state the detail. */
@@ -141,7 +179,17 @@ public final class Answers {
    * @param asked line or curve; with too few series a line, or none, is taken and said
    */
   public LengthAnswer byLength(Question question, LengthShape asked) {
-    Selection selection = selections.apply(question);
+    return byLength.of(new Shaped(question, asked));
+  }
+
+  /** Whether that answer is there already. */
+  public boolean hasByLength(Question question, LengthShape asked) {
+    return byLength.has(new Shaped(question, asked));
+  }
+
+  private LengthAnswer byLengthAnew(Shaped shaped) {
+    LengthShape asked = shaped.shape();
+    Selection selection = selections.of(shaped.question());
     List<String> notes = new ArrayList<>();
     Optional<LengthShape> shape =
         LengthPlan.allows(selection, asked)
@@ -183,7 +231,16 @@ public final class Answers {
    * Whether small series of a question tell another story than large ones, all methods together.
    */
   public Answer funnel(Question question) {
-    Selection selection = selections.apply(question);
+    return funnels.of(question);
+  }
+
+  /** Whether that answer is there already. */
+  public boolean hasFunnel(Question question) {
+    return funnels.has(question);
+  }
+
+  private Answer funnelAnew(Question question) {
+    Selection selection = selections.of(question);
     Optional<ObjectNode> plan = FunnelPlan.of(selection);
     return new Answer(selection, plan, plan.map(json -> run(selection, json)));
   }

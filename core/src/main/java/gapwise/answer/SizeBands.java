@@ -25,14 +25,23 @@ public final class SizeBands {
    * @param cuts in centimetres, rising
    */
   public static List<Band> of(Answers answers, Question question, List<Double> cuts) {
-    List<Band> bands = new ArrayList<>();
+    return lengths(question, cuts).stream().map(band -> of(answers, question, band)).toList();
+  }
+
+  /** The lengths of the same bands, of which nothing is answered yet. */
+  public static List<LengthRange> lengths(Question question, List<Double> cuts) {
+    List<LengthRange> bands = new ArrayList<>();
     for (int i = 0; i <= cuts.size(); i++) {
       double from = i == 0 ? 0 : cuts.get(i - 1);
       double to = i == cuts.size() ? Double.POSITIVE_INFINITY : cuts.get(i);
-      within(question.among().defect(), new LengthRange(from, to))
-          .ifPresent(lengths -> bands.add(new Band(lengths, ask(answers, question, lengths))));
+      within(question.among().defect(), new LengthRange(from, to)).ifPresent(bands::add);
     }
     return List.copyOf(bands);
+  }
+
+  /** One of these bands. */
+  public static Band of(Answers answers, Question question, LengthRange lengths) {
+    return new Band(lengths, ask(answers, question, lengths));
   }
 
   private static Optional<LengthRange> within(Optional<LengthRange> asked, LengthRange band) {

@@ -128,13 +128,13 @@ final class SettlingTrial {
     Quantity measure = Told.measure(claim.outcome(), answer.selection().rows());
     values.put("ofFirst", Shown.value(measure, plan.get("intervention").asDouble()));
     values.put("ofSecond", Amount.of(measure, plan.get("comparator").asDouble()));
+    if (trial.powerOfExactTest().isPresent()) {
+      return say("claim.trial-counted-exactly", values);
+    }
     trial
         .patientsPerArmWithContinuityCorrection()
         .ifPresent(corrected -> values.put("exact", corrected));
     trial.groupsWithSpread().ifPresent(series -> values.put("series", series));
-    if (trial.powerOfExactTest().isPresent()) {
-      return say("claim.trial-counted-exactly", values);
-    }
     if (values.containsKey("exact")) {
       return say("claim.trial-read-exactly", values);
     }

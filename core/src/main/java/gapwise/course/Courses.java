@@ -5,6 +5,7 @@ import static gapwise.sentence.Sentences.say;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.analysis.Runner;
 import gapwise.answer.QuestionWords;
+import gapwise.budget.Memory;
 import gapwise.evidence.PublishedCurve;
 import gapwise.evidence.vocabulary.Method;
 import gapwise.evidence.vocabulary.Outcome;
@@ -30,14 +31,27 @@ public final class Courses {
 
   private final Selector selector;
   private final Function<Question, Selection> numbers;
+  private final Memory.Kept<Asked, CourseAnswer> answers;
+
+  private record Asked(Question question, int horizon) {}
 
   /**
    * @param selector chooses from one state of the evidence base
    * @param numbers answers a question with the numbers that papers print, in the same state
    */
   public Courses(Selector selector, Function<Question, Selection> numbers) {
+    this(selector, numbers, Memory.NONE);
+  }
+
+  /**
+   * @param memory keeps the answers
+   */
+  public Courses(Selector selector, Function<Question, Selection> numbers, Memory memory) {
     this.selector = Objects.requireNonNull(selector, "selector");
     this.numbers = Objects.requireNonNull(numbers, "numbers");
+    this.answers =
+        memory.keep(
+            this::askAnew, answer -> answer.selection().rows().size() + answer.leftOut().size());
   }
 
   /** Whether curves can show an outcome. */
@@ -52,6 +66,17 @@ public final class Courses {
    * @param horizon months to which restricted means reach, at least 1
    */
   public CourseAnswer ask(Question question, int horizon) {
+    return answers.of(new Asked(question, horizon));
+  }
+
+  /** Whether the answer is there already. */
+  public boolean has(Question question, int horizon) {
+    return answers.has(new Asked(question, horizon));
+  }
+
+  private CourseAnswer askAnew(Asked asked) {
+    Question question = asked.question();
+    int horizon = asked.horizon();
     Outcome outcome = question.outcome();
     Selection selection = selector.through(new CurvesInPlace(outcome)).select(question).byMethod();
     List<LeftOut> leftOut = new ArrayList<>(selection.leftOut());

@@ -21,6 +21,8 @@ import gapwise.search.StudyIndex;
 import gapwise.selection.DefinitionAsked;
 import gapwise.selection.Selector;
 import gapwise.store.DocumentStore;
+import gapwise.synthesis.trial.Demands;
+import gapwise.synthesis.trial.TrialOfProportions;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -245,6 +247,36 @@ class ClaimsTest {
         usual.sentence().startsWith("A randomised trial of two equal arms"), usual.sentence());
     assertTrue(claims.settle(told, OptionalDouble.of(0)).sentence().contains("a difference of 0"));
     assertTrue(claims.settle(told, OptionalDouble.of(60)).sentence().startsWith("Not worked out"));
+  }
+
+  /** Such numbers of patients are held against SciPy by TrialSizeTest. */
+  @Test
+  void aTrialOfFewPatientsIsToldAsCountedByTheExactTest() {
+    Claim few =
+        new Claim(
+            new Claim.Side(TRANSPORT, Outcome.of("primary-union"), Optional.empty()),
+            Direction.LESS,
+            new Claim.Side(MEMBRANE, Outcome.of("primary-union"), Optional.empty()),
+            SearchRequest.EVERYTHING,
+            Optional.empty(),
+            Optional.empty(),
+            5);
+    Settling told = claims.settle(examined(few), OptionalDouble.of(50));
+    JsonNode plan = told.plan().orElseThrow();
+    int perArm =
+        new TrialOfProportions(
+                plan.get("comparator").asDouble(), plan.get("intervention").asDouble())
+            .patientsPerArmByExactTest(new Demands(0.05, 0.80))
+            .orElseThrow();
+    assertTrue(
+        told.sentence()
+            .startsWith(
+                "A randomised trial of two equal arms, read by Fisher's exact test, would need "
+                    + perArm
+                    + " patients in each arm, "
+                    + 2 * perArm
+                    + " in all"),
+        told.sentence());
   }
 
   @Test

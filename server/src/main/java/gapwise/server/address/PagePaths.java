@@ -20,12 +20,17 @@ public final class PagePaths {
   public static final String COMPARE_COST_RESULT = "/compare/cost/result";
   public static final String STUDIES = "/studies";
   public static final String POOLED = "/pooled";
+  public static final String POOLED_RESULT = "/pooled/result";
   public static final String FUNNEL = "/funnel";
+  public static final String FUNNEL_RESULT = "/funnel/result";
   public static final String BY_SIZE = "/by-size";
+  public static final String BY_SIZE_RESULT = "/by-size/result";
   public static final String OVER_TIME = "/over-time";
+  public static final String OVER_TIME_RESULT = "/over-time/result";
   public static final String MAP = "/map";
   public static final String CASE = "/case";
   public static final String CLAIM = "/claim";
+  public static final String CLAIM_RESULT = "/claim/result";
   public static final String DESK = "/desk";
   public static final String UNTIDY = "/colleague-sheet";
   public static final String OVERLAPS = "/overlaps";

@@ -1,7 +1,6 @@
 package gapwise.server.api;
 
 import gapwise.analysis.PlanOutcome;
-import gapwise.analysis.Runner;
 import gapwise.answer.Edition;
 import gapwise.server.account.Right;
 import gapwise.server.home.Evidence;
@@ -41,9 +40,9 @@ public final class Api {
 
   /** Adds every route. */
   public void addTo(Routes routes) {
-    Runner runner = evidence.answers().runner();
-    routes.post(ROOT + "/syntheses", Right.SEE, context -> run(runner, context));
-    routes.post(ROOT + "/methods", Right.SEE, context -> tell(runner, context));
+    SentPlans plans = new SentPlans(evidence.answers());
+    routes.post(ROOT + "/syntheses", Right.SEE, context -> run(plans, context));
+    routes.post(ROOT + "/methods", Right.SEE, context -> tell(plans, context));
     new StudiesApi(evidence.search(), evidence.studies()).addTo(routes);
     new FigureApi(evidence.answers(), edition).addTo(routes);
     new BySizeApi(evidence.answers(), edition).addTo(routes);
@@ -53,7 +52,7 @@ public final class Api {
     new ClaimApi(evidence.claims(), edition).addTo(routes);
     new OptionsApi(evidence.options()).addTo(routes);
     new ChoiceApi(evidence.options(), evidence.averages(), edition).addTo(routes);
-    new PlanFigureApi(evidence.answers(), edition).addTo(routes);
+    new PlanFigureApi(plans, edition).addTo(routes);
     new ImportsApi(jobs, notice).addTo(routes);
     routes.get(
         ROOT + "/vocabularies", Right.SEE, context -> Json.answer(context, Vocabularies.json()));
@@ -63,8 +62,8 @@ public final class Api {
         context -> context.contentType("application/json").result(DESCRIPTION));
   }
 
-  private void run(Runner runner, Context context) {
-    PlanOutcome outcome = runner.run(context.body(), Optional.empty());
+  private void run(SentPlans plans, Context context) {
+    PlanOutcome outcome = plans.run(context.body()).outcome();
     if (outcome instanceof PlanOutcome.Wrong wrong) {
       refuse(context, wrong);
     } else {
@@ -73,8 +72,8 @@ public final class Api {
   }
 
   /** The methods of a plan in words, told from its result. */
-  private void tell(Runner runner, Context context) {
-    PlanOutcome outcome = runner.run(context.body(), Optional.empty());
+  private void tell(SentPlans plans, Context context) {
+    PlanOutcome outcome = plans.run(context.body()).outcome();
     if (outcome instanceof PlanOutcome.Done done) {
       context.contentType(AnswerFiles.TEXT).result(AnswerFiles.methods(done, edition));
     } else {

@@ -25,11 +25,11 @@ import java.util.Optional;
  * address names one where a result has several.
  */
 final class PlanFigureApi {
-  private final Answers answers;
+  private final SentPlans plans;
   private final Edition edition;
 
-  PlanFigureApi(Answers answers, Edition edition) {
-    this.answers = answers;
+  PlanFigureApi(SentPlans plans, Edition edition) {
+    this.plans = plans;
     this.edition = edition;
   }
 
@@ -41,7 +41,7 @@ final class PlanFigureApi {
 
   private void send(Context context, FileKind kind) {
     Address address = new Address(context.queryParamMap());
-    Answers.Ran ran = answers.run(context.body(), Optional.empty());
+    Answers.Ran ran = plans.run(context.body());
     if (ran.outcome() instanceof PlanOutcome.Wrong wrong) {
       throw new WrongInputException(wrong.problems());
     }

@@ -4,6 +4,7 @@ import static gapwise.sentence.Sentences.say;
 
 import gapwise.answer.Answers;
 import gapwise.answer.Edition;
+import gapwise.budget.Memory;
 import gapwise.course.Courses;
 import gapwise.curation.KeptStudy;
 import gapwise.curation.StudiesAt;
@@ -11,8 +12,6 @@ import gapwise.evidence.Study;
 import gapwise.search.MemoryIndex;
 import gapwise.search.SearchSnapshot;
 import gapwise.search.StudySearch;
-import gapwise.selection.Question;
-import gapwise.selection.Selection;
 import gapwise.selection.Selector;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
@@ -28,9 +27,6 @@ import java.util.Set;
  * of them. It never changes; a later state is another value. Safe for use by many threads.
  */
 public final class Evidence {
-  /** A selection holds whole studies. */
-  private static final int MOST_SELECTIONS = 16;
-
   /** An earlier state has its whole index in memory. */
   private static final int MOST_EARLIER = 2;
 
@@ -40,6 +36,7 @@ public final class Evidence {
   private final Selector selector;
   private final RememberedOverlaps overlaps;
   private final Answers answers;
+  private final Courses courses;
   private final RememberedClaims claims;
   private final RememberedOptions options;
   private final Remembered<Long, Evidence> earlier = new Remembered<>(MOST_EARLIER, this::at);
@@ -56,9 +53,9 @@ public final class Evidence {
     this.studies = studies;
     this.overlaps = new RememberedOverlaps(studies);
     this.selector = new Selector(search, studies, overlaps.links());
-    Remembered<Question, Selection> selections =
-        new Remembered<>(MOST_SELECTIONS, selector::select);
-    this.answers = new Answers(selections::of);
+    Memory memory = new RowMemory();
+    this.answers = new Answers(selector::select, memory);
+    this.courses = new Courses(selector, answers::select, memory);
     this.claims = new RememberedClaims(answers);
     this.options = new RememberedOptions(search, answers, studies);
     this.averages = new RememberedAverages(answers, options);
@@ -119,7 +116,7 @@ public final class Evidence {
 
   /** Answers about an event over time, from published curves. */
   public Courses courses() {
-    return new Courses(selector, answers::select);
+    return courses;
   }
 
   /** Studies that may tell of the same patients, and what was settled of them. */

@@ -1,8 +1,10 @@
 package gapwise.server.home;
 
+import gapwise.answer.Answers;
 import gapwise.budget.WorkStoppedException;
 import gapwise.decision.option.Aspect;
 import gapwise.decision.option.OptionQuestion;
+import gapwise.selection.Question;
 import gapwise.server.admission.BusyException;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -26,6 +28,16 @@ public final class Pieces {
   private final List<Piece> pieces = new ArrayList<>();
 
   private record Piece(BooleanSupplier there, Runnable work) {}
+
+  /** The rows of a question and what is made of them. */
+  public static Pieces ofAnswer(
+      Answers answers, Question question, BooleanSupplier there, Runnable work) {
+    return new Pieces()
+        .and(
+            () -> there.getAsBoolean() || answers.hasSelected(question),
+            () -> answers.select(question))
+        .and(there, work);
+  }
 
   /** A table. */
   public static Pieces ofTable(RememberedOptions options, OptionQuestion question) {

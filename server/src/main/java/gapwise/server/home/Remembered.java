@@ -1,25 +1,43 @@
 package gapwise.server.home;
 
+import gapwise.budget.Memory;
+import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import java.util.function.ToIntFunction;
 
 /**
  * Answers about one state of the evidence base, each worked out once. Whoever makes one for another
  * state starts with none. Safe for use by many threads: who asks for the same meanwhile waits for
  * it, who asks for something else does not.
  */
-public final class Remembered<K, T> {
+public final class Remembered<K, T> implements Memory.Kept<K, T> {
   private final Function<K, T> work;
+  private final int mostRows;
+  private final ToIntFunction<T> rows;
   private final Map<K, Once<T>> kept;
 
   /**
    * @param most answers that are kept; the one asked least recently goes first
    */
   public Remembered(int most, Function<K, T> work) {
+    this(most, Integer.MAX_VALUE, answer -> 0, work);
+  }
+
+  /**
+   * Answers that may be large.
+   *
+   * @param most answers that are kept; the one asked least recently goes first
+   * @param mostRows rows that these hold together; one answer stays, however many it holds
+   * @param rows how many an answer holds
+   */
+  public Remembered(int most, int mostRows, ToIntFunction<T> rows, Function<K, T> work) {
     this.work = work;
+    this.mostRows = mostRows;
+    this.rows = rows;
     this.kept =
         new LinkedHashMap<>(16, 0.75f, true) {
           private static final long serialVersionUID = 1L;
@@ -31,12 +49,18 @@ public final class Remembered<K, T> {
         };
   }
 
-  /** The answer. */
+  @Override
   public T of(K key) {
-    return once(key).get();
+    Once<T> once = once(key);
+    if (once.isFound()) {
+      return once.get();
+    }
+    T found = once.get();
+    leaveOff();
+    return found;
   }
 
-  /** Whether the answer is there already, so that who asks for it waits for nothing. */
+  @Override
   public boolean has(K key) {
     Once<T> once;
     synchronized (kept) {
@@ -49,6 +73,26 @@ public final class Remembered<K, T> {
     synchronized (kept) {
       return kept.computeIfAbsent(key, asked -> new Once<>(() -> work.apply(asked)));
     }
+  }
+
+  /** Lets those go that were asked least recently, until the rows of the others are few enough. */
+  private void leaveOff() {
+    synchronized (kept) {
+      long held = kept.values().stream().mapToLong(this::rows).sum();
+      Iterator<Once<T>> leastRecent = kept.values().iterator();
+      while (held > mostRows && leastRecent.hasNext()) {
+        int rowsOfOne = rows(leastRecent.next());
+        if (rowsOfOne > 0 && rowsOfOne < held) {
+          leastRecent.remove();
+          held -= rowsOfOne;
+        }
+      }
+    }
+  }
+
+  /** None of an answer that is still being worked out. */
+  private int rows(Once<T> once) {
+    return once.found.map(rows::applyAsInt).orElse(0);
   }
 
   private static final class Once<T> {

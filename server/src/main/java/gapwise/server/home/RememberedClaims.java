@@ -20,11 +20,28 @@ public final class RememberedClaims {
   private final Claims claims;
   private final Remembered<Claim, Verdict> verdicts;
   private final Remembered<Claim, Ways> ways;
+  private final Remembered<Mattering, Settling> settling;
+
+  private record Mattering(Claim claim, OptionalDouble difference) {}
 
   RememberedClaims(Answers answers) {
     this.claims = new Claims(answers);
-    this.verdicts = new Remembered<>(MOST, claims::examine);
+    this.verdicts =
+        new Remembered<>(MOST, RowMemory.MOST_ROWS, RememberedClaims::rows, claims::examine);
+    this.settling =
+        new Remembered<>(
+            MOST,
+            asked -> claims.settle(examined(asked.claim()).orElseThrow(), asked.difference()));
     this.ways = new Remembered<>(MOST, claim -> claims.ways(examined(claim).orElseThrow()));
+  }
+
+  private static int rows(Verdict verdict) {
+    return verdict instanceof Examined examined ? examined.rows().selection().rows().size() : 0;
+  }
+
+  /** Whether it is known already what may be said of a claim. */
+  public boolean has(Claim claim) {
+    return verdicts.has(claim);
   }
 
   /** What may be said of a claim, or why it cannot be examined. */
@@ -48,6 +65,6 @@ public final class RememberedClaims {
    * @param difference that would matter, of 100 or in percent of the mean; empty for the usual one
    */
   public Settling settle(Examined examined, OptionalDouble difference) {
-    return claims.settle(examined, difference);
+    return settling.of(new Mattering(examined.claim(), difference));
   }
 }

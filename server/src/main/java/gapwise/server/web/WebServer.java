@@ -226,9 +226,9 @@ public final class WebServer implements AutoCloseable {
       new JudgementPage(templates, sites, evidence.options(), home.base()).addTo(routes);
       new SheetPage(templates, sites, evidence, edition, Clock.systemUTC()).addTo(routes);
       new PooledPage(templates, sites, search, answers, edition).addTo(routes);
-      new FunnelPage(templates, sites, answers, edition).addTo(routes);
+      new FunnelPage(templates, sites, search, answers, edition).addTo(routes);
       new BySizePage(templates, sites, search, answers, edition).addTo(routes);
-      new CoursePage(templates, sites, search, evidence.courses(), edition).addTo(routes);
+      new CoursePage(templates, sites, search, answers, evidence.courses(), edition).addTo(routes);
       new MapPage(templates, sites, search, evidence::study, edition).addTo(routes);
       new CasePage(templates, sites, answers, search, evidence::study, edition).addTo(routes);
       new ClaimPage(templates, sites, search, evidence.claims(), edition, home.review())

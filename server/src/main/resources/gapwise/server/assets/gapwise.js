@@ -65,3 +65,17 @@
     if (left?.select === select && left.changed) { settle(select); }
   }));
 })();
+
+// A result that is fetched and does not come is said not to come.
+(() => {
+  "use strict";
+  const failed = (event) => {
+    const note = event.detail.elt.querySelector(":scope > [role=alert]");
+    if (!note) { return; }
+    event.detail.elt.querySelectorAll(":scope > progress, :scope > [role=status]")
+      .forEach((waiting) => waiting.remove());
+    note.hidden = false;
+  };
+  ["htmx:responseError", "htmx:sendError", "htmx:timeout"]
+    .forEach((name) => document.addEventListener(name, failed));
+})();

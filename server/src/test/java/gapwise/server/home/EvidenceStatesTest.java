@@ -1,12 +1,15 @@
 package gapwise.server.home;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotSame;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gapwise.answer.Answer;
+import gapwise.answer.Answers;
+import gapwise.answer.LengthShape;
 import gapwise.evidence.Arm;
 import gapwise.evidence.Baseline;
 import gapwise.evidence.Citation;
@@ -17,6 +20,7 @@ import gapwise.evidence.ReportedValue;
 import gapwise.evidence.Scope;
 import gapwise.evidence.Study;
 import gapwise.evidence.vocabulary.CountedUnit;
+import gapwise.evidence.vocabulary.DetailKind;
 import gapwise.evidence.vocabulary.Method;
 import gapwise.evidence.vocabulary.Outcome;
 import gapwise.search.SearchRequest;
@@ -109,6 +113,42 @@ class EvidenceStatesTest {
         assertEquals(2, revision(after.evidence()));
         assertEquals(3, after.evidence().studies().history("series-3").size());
       }
+    }
+  }
+
+  @Test
+  void anAnswerIsWorkedOutOnceForAStateAndAnewForTheNext() {
+    try (Hold before = home.hold()) {
+      Answers answers = before.evidence().answers();
+      assertFalse(answers.hasAsked(UNION, Optional.empty()));
+      Answer answer = answers.ask(UNION);
+      assertTrue(answers.hasAsked(UNION, Optional.empty()));
+      assertSame(answer, answers.ask(UNION));
+      assertSame(answers.funnel(UNION), answers.funnel(UNION));
+      assertSame(
+          answers.byLength(UNION, LengthShape.LINE), answers.byLength(UNION, LengthShape.LINE));
+      store(1);
+      assertSame(answer, answers.ask(UNION));
+      try (Hold after = home.hold()) {
+        Answers next = after.evidence().answers();
+        assertFalse(next.hasSelected(UNION) || next.hasAsked(UNION, Optional.empty()));
+        assertFalse(next.hasFunnel(UNION) || next.hasByLength(UNION, LengthShape.LINE));
+        assertEquals(
+            Set.of(11),
+            next.ask(UNION).selection().rows().stream()
+                .map(EvidenceStatesTest::events)
+                .collect(Collectors.toSet()));
+      }
+    }
+  }
+
+  /** Twelve groups of one method, none of which states a detail of it. */
+  @Test
+  void anAnswerThatCannotBeSplitIsThatOfTheMethod() {
+    try (Hold hold = home.hold()) {
+      Answers answers = hold.evidence().answers();
+      DetailKind kind = DetailKind.ofMethods().all().get(0);
+      assertSame(answers.ask(UNION), answers.ask(UNION, Optional.of(kind)));
     }
   }
 

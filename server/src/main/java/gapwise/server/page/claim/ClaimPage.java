@@ -12,16 +12,20 @@ import gapwise.problem.WrongInputException;
 import gapwise.search.SearchAnswer;
 import gapwise.search.SearchRequest;
 import gapwise.search.StudySearch;
+import gapwise.selection.Question;
 import gapwise.server.account.Right;
 import gapwise.server.address.Address;
 import gapwise.server.address.ClaimAddress;
 import gapwise.server.address.Filters;
 import gapwise.server.address.PagePaths;
+import gapwise.server.home.Pieces;
 import gapwise.server.home.RememberedClaims;
 import gapwise.server.page.Place;
 import gapwise.server.page.Site;
 import gapwise.server.page.Sites;
 import gapwise.server.page.Templates;
+import gapwise.server.page.part.Awaited;
+import gapwise.server.page.part.Fetching;
 import gapwise.server.page.part.FilterForm;
 import gapwise.server.page.part.TakeFigure;
 import gapwise.server.page.part.ThresholdOffer;
@@ -63,11 +67,19 @@ public final class ClaimPage {
   /** Adds its routes. */
   public void addTo(Routes routes) {
     routes.get(PagePaths.CLAIM, Right.SEE, this::show);
+    routes.get(PagePaths.CLAIM_RESULT, Right.SEE, this::part);
     routes.get(WAYS, Right.SEE, this::showWays);
   }
 
   private void show(Context context) {
-    templates.show(context, "claim/ClaimPage", view(new Address(context.queryParamMap())));
+    Address address = new Address(context.queryParamMap());
+    templates.show(
+        context, "claim/ClaimPage", view(Fetching.plain(address), Fetching.Way.of(address)));
+  }
+
+  private void part(Context context) {
+    Address address = new Address(context.queryParamMap());
+    templates.show(context, "claim/ClaimShown", view(Fetching.plain(address), Fetching.Way.PART));
   }
 
   private void showWays(Context context) {
@@ -81,21 +93,33 @@ public final class ClaimPage {
   /**
    * @throws WrongInputException with everything that is wrong in the address
    */
-  private ClaimView view(Address address) {
+  private ClaimView view(Address address, Fetching.Way way) {
     Optional<Claim> claim = ClaimAddress.claim(address);
     SearchRequest request = Filters.read(address.without(List.of("method")));
     SearchAnswer found =
         search.search(request.withOutcomes(Set.of()), StudySearch.Order.YEAR_DESCENDING, 0, 0);
     FilterForm form = FilterForm.of(PagePaths.CLAIM, address, request, found);
     return claim
-        .<ClaimView>map(said -> said(form, said))
+        .<ClaimView>map(said -> said(form, said, way))
         .orElseGet(
             () -> new ClaimView.Unsaid(sites.of("Check a claim", Place.CLAIM, address), form));
   }
 
-  private ClaimView said(FilterForm form, Claim claim) {
+  private ClaimView said(FilterForm form, Claim claim, Fetching.Way way) {
     Address address = form.address();
     Site site = sites.of(claim.words(), Place.CLAIM, address).keeping(PagePaths.CLAIM, address);
+    return Awaited.of(
+            Question.about(claim.outcome(), claim.among()),
+            search,
+            new Pieces().and(() -> claims.has(claim), () -> claims.verdict(claim)),
+            way,
+            Fetching.of(address, PagePaths.CLAIM_RESULT, PagePaths.CLAIM))
+        .<ClaimView>map(awaited -> new ClaimView.Working(site, form, claim, awaited))
+        .orElseGet(() -> judged(site, form, claim));
+  }
+
+  private ClaimView judged(Site site, FilterForm form, Claim claim) {
+    Address address = form.address();
     Verdict verdict = claims.verdict(claim);
     if (verdict instanceof Refused refused) {
       return new ClaimView.Refused(site, form, claim, refused, links(address, refused.offers()));

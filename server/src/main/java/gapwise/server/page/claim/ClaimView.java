@@ -12,6 +12,7 @@ import gapwise.server.address.ClaimAddress;
 import gapwise.server.address.PagePaths;
 import gapwise.server.address.QuestionAddress;
 import gapwise.server.page.Site;
+import gapwise.server.page.part.Awaited;
 import gapwise.server.page.part.FilterForm;
 import gapwise.server.page.part.QuestionParts;
 import gapwise.server.page.part.ReadStands;
@@ -48,6 +49,13 @@ public sealed interface ClaimView {
 
   /** A part of the claim has still to be chosen. */
   record Unsaid(Site site, FilterForm form) implements ClaimView {}
+
+  /**
+   * A claim put together of which it is not known yet what may be said.
+   *
+   * @param awaited what is worked out
+   */
+  record Working(Site site, FilterForm form, Claim claim, Awaited awaited) implements ClaimView {}
 
   /** A claim put together. */
   sealed interface Said extends ClaimView {

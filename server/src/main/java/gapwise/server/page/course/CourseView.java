@@ -17,6 +17,7 @@ import gapwise.server.address.Address;
 import gapwise.server.address.CourseAddress;
 import gapwise.server.address.PagePaths;
 import gapwise.server.page.Site;
+import gapwise.server.page.part.Awaited;
 import gapwise.server.page.part.FilterForm;
 import gapwise.server.page.part.PlainWarnings;
 import gapwise.server.page.part.QuestionParts;
@@ -68,6 +69,15 @@ public sealed interface CourseView {
 
   /** No time is named, so one must be chosen first. */
   record Unasked(Site site, FilterForm form, Optional<String> noTime) implements CourseView {}
+
+  /**
+   * A time that was asked about, whose answer is not there yet.
+   *
+   * @param question the question in words
+   * @param awaited what is worked out
+   */
+  record Working(Site site, FilterForm form, String question, Awaited awaited)
+      implements CourseView {}
 
   /**
    * A time that was asked about.

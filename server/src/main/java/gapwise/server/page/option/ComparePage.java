@@ -11,6 +11,7 @@ import gapwise.server.address.PagePaths;
 import gapwise.server.home.Pieces;
 import gapwise.server.home.RememberedOptions;
 import gapwise.server.page.Place;
+import gapwise.server.page.Site;
 import gapwise.server.page.Sites;
 import gapwise.server.page.Templates;
 import gapwise.server.page.part.Fetching;
@@ -29,9 +30,6 @@ import java.util.Optional;
  * page comes at once and fetches it.
  */
 public final class ComparePage {
-  /** The name that asks for the whole page at once, for browsers without script. */
-  static final String WHOLE = "whole";
-
   private final Templates templates;
   private final Sites sites;
   private final RememberedOptions options;
@@ -45,7 +43,7 @@ public final class ComparePage {
     this.review = review;
   }
 
-  /** Adds its route. */
+  /** Adds its routes. */
   public void addTo(Routes routes) {
     routes.get(PagePaths.COMPARE, Right.SEE, this::show);
     routes.get(PagePaths.COMPARE_TABLE, Right.SEE, this::table);
@@ -54,11 +52,12 @@ public final class ComparePage {
 
   private void table(Context context) {
     Address address = new Address(context.queryParamMap());
-    templates.show(context, "option/CompareTable", asked(address, OptionAddress.question(address)));
+    templates.show(
+        context, "option/CompareShown", view(Fetching.plain(address), Fetching.Way.WHOLE));
   }
 
   private void through(Context context) {
-    Address address = new Address(context.queryParamMap()).without(List.of(WHOLE));
+    Address address = Fetching.plain(new Address(context.queryParamMap()));
     templates.show(
         context,
         "option/CompareThrough",
@@ -67,48 +66,46 @@ public final class ComparePage {
 
   private void show(Context context) {
     Address address = new Address(context.queryParamMap());
-    templates.show(context, "option/ComparePage", view(address));
+    templates.show(
+        context, "option/ComparePage", view(Fetching.plain(address), Fetching.Way.of(address)));
   }
 
-  private CompareView view(Address address) {
+  private CompareView view(Address address, Fetching.Way way) {
     SituationForm form = SituationForm.of(address);
     if (!OptionAddress.asks(address)) {
       return new CompareView.Unasked(sites.of("Compare methods", Place.COMPARE, address), form);
     }
     OptionQuestion question = OptionAddress.question(address);
-    if (!options.has(question) && !address.has(WHOLE, "yes")) {
-      String title = SituationWords.title(question.situation());
-      return new CompareView.Working(
-          sites.of(title, Place.COMPARE, address).keeping(PagePaths.COMPARE, address),
-          form,
-          title,
-          address.at(PagePaths.COMPARE_TABLE),
-          address.with(WHOLE, "yes").at(PagePaths.COMPARE));
-    }
-    return asked(address, question);
+    String title = SituationWords.title(question.situation());
+    Site site = sites.of(title, Place.COMPARE, address).keeping(PagePaths.COMPARE, address);
+    return way.shows(Pieces.ofCompared(options, question))
+        ? asked(site, form, title, address, question)
+        : new CompareView.Working(
+            site,
+            form,
+            title,
+            Fetching.of(address, PagePaths.COMPARE_TABLE, PagePaths.COMPARE));
   }
 
-  private CompareView.Asked asked(Address address, OptionQuestion question) {
-    Pieces.ofCompared(options, question).all();
+  private CompareView.Asked asked(
+      Site site, SituationForm form, String title, Address address, OptionQuestion question) {
     OptionTable table = options.table(question);
-    String title = SituationWords.title(table.situation());
     return new CompareView.Asked(
-        sites.of(title, Place.COMPARE, address).keeping(PagePaths.COMPARE, address),
-        SituationForm.of(address),
+        site,
+        form,
         title,
-        Labels.of(address.without(List.of(WHOLE))),
-        TableView.of(table, address.without(List.of(WHOLE))),
+        Labels.of(address),
+        TableView.of(table, address),
         FitView.of(table),
         Differences.of(table, options.compared(question)),
         ThroughView.of(
             options,
             question,
-            address.without(List.of(WHOLE)),
+            address,
             address.has(ThroughView.THROUGH, "yes") ? Fetching.Way.WHOLE : Fetching.Way.PAGE),
-        FindingsFiles.ways(address.without(List.of(WHOLE))),
-        ReadStands.of(
-            PagePaths.COMPARE, address.without(List.of(WHOLE)), table.howRead(table.options())),
-        thresholds(table, address.without(List.of(WHOLE))));
+        FindingsFiles.ways(address),
+        ReadStands.of(PagePaths.COMPARE, address, table.howRead(table.options())),
+        thresholds(table, address));
   }
 
   private Optional<ThresholdOffer> thresholds(OptionTable table, Address address) {

@@ -1,6 +1,7 @@
 package gapwise.server.page.option;
 
 import gapwise.server.page.Site;
+import gapwise.server.page.part.Fetching;
 import gapwise.server.page.part.FilterForm;
 import gapwise.server.page.part.ReadStands;
 import gapwise.server.page.part.TakeFigure;
@@ -23,10 +24,9 @@ public sealed interface CompareView {
    * The table is not worked out yet.
    *
    * @param title the situation in words
-   * @param table address of the table alone
-   * @param whole address of the page with its table, for browsers without script
+   * @param fetching where the table is fetched
    */
-  record Working(Site site, SituationForm form, String title, String table, String whole)
+  record Working(Site site, SituationForm form, String title, Fetching fetching)
       implements CompareView {}
 
   /**

@@ -102,7 +102,7 @@ public record SituationForm(
         .parameters()
         .forEach(
             (name, values) -> {
-              if (!FIELDS.contains(name) && !name.equals(ComparePage.WHOLE)) {
+              if (!FIELDS.contains(name)) {
                 values.forEach(value -> kept.add(new Kept(name, value)));
               }
             });

@@ -22,13 +22,8 @@ public sealed interface ThroughView {
   /** The name that asks for it together with the page, for browsers without script. */
   String THROUGH = "through";
 
-  /**
-   * It is not worked out yet.
-   *
-   * @param part address of it alone
-   * @param whole address of the page with it, for browsers without script
-   */
-  record Working(String part, String whole) implements ThroughView {}
+  /** It is not worked out yet, and fetched. */
+  record Working(Fetching fetching) implements ThroughView {}
 
   /**
    * It is worked out.
@@ -52,8 +47,8 @@ public sealed interface ThroughView {
       RememberedOptions options, OptionQuestion question, Address address, Fetching.Way way) {
     if (!way.shows(Pieces.ofThrough(options, question))) {
       return new Working(
-          address.without(List.of(THROUGH)).at(PagePaths.COMPARE_THROUGH),
-          address.with(THROUGH, "yes").with(ComparePage.WHOLE, "yes").at(PagePaths.COMPARE));
+          Fetching.of(
+              address.with(THROUGH, "yes"), PagePaths.COMPARE_THROUGH, PagePaths.COMPARE));
     }
     OptionTable table = options.table(question);
     List<Line> told = new ArrayList<>();

@@ -30,10 +30,15 @@ import gapwise.server.address.LengthAddress;
 import gapwise.server.address.LengthBand;
 import gapwise.server.address.PagePaths;
 import gapwise.server.address.QuestionAddress;
+import gapwise.server.home.Pieces;
+import gapwise.server.home.Remembered;
 import gapwise.server.page.Place;
+import gapwise.server.page.Site;
 import gapwise.server.page.Sites;
 import gapwise.server.page.Templates;
+import gapwise.server.page.part.Awaited;
 import gapwise.server.page.part.Definitions;
+import gapwise.server.page.part.Fetching;
 import gapwise.server.page.part.FilterForm;
 import gapwise.server.page.part.TakeFigure;
 import gapwise.server.page.part.TwoWidths;
@@ -47,12 +52,35 @@ import java.util.stream.Stream;
 
 /** One outcome over the length of missing bone: series, line and bands of size. */
 public final class BySizePage {
+  /** A drawing with its table takes some hundred kilobytes. */
+  private static final int MOST_MADE = 32;
+
+  /** A band is some sentences. */
+  private static final int MOST_BANDS = 500;
 
   private final Templates templates;
   private final Sites sites;
   private final StudySearch search;
   private final Answers answers;
   private final Edition edition;
+  private final Remembered<Asking, Made> made;
+  private final Remembered<BandAsking, BySizeView.Band> bands;
+
+  private record Asking(
+      Address address, Question question, LengthShape shape, List<Double> cuts) {}
+
+  /**
+   * A band of an answer.
+   *
+   * @param address without what shapes the figure
+   * @param onClock the question on the clock that the figure shows, since bands on other clocks
+   *     would not belong to it
+   */
+  private record BandAsking(Address address, Question onClock, LengthRange lengths) {}
+
+  /** What is made of an answer and its bands. */
+  private record Made(
+      Optional<BySizeView.Drawn> figure, List<BySizeView.Band> bands, Definitions definitions) {}
 
   public BySizePage(
       Templates templates, Sites sites, StudySearch search, Answers answers, Edition edition) {
@@ -61,18 +89,29 @@ public final class BySizePage {
     this.search = search;
     this.answers = answers;
     this.edition = edition;
+    this.made = new Remembered<>(MOST_MADE, this::made);
+    this.bands = new Remembered<>(MOST_BANDS, this::band);
   }
 
-  /** Adds its route. */
+  /** Adds its routes. */
   public void addTo(Routes routes) {
     routes.get(PagePaths.BY_SIZE, Right.SEE, this::show);
+    routes.get(PagePaths.BY_SIZE_RESULT, Right.SEE, this::part);
   }
 
   private void show(Context context) {
-    templates.show(context, "result/BySizePage", view(new Address(context.queryParamMap())));
+    Address address = new Address(context.queryParamMap());
+    templates.show(
+        context, "result/BySizePage", view(Fetching.plain(address), Fetching.Way.of(address)));
   }
 
-  private BySizeView view(Address address) {
+  private void part(Context context) {
+    Address address = new Address(context.queryParamMap());
+    templates.show(
+        context, "result/BySizeShown", view(Fetching.plain(address), Fetching.Way.PART));
+  }
+
+  private BySizeView view(Address address, Fetching.Way way) {
     SearchRequest request = Filters.read(address);
     SearchAnswer found =
         search.search(request.withOutcomes(Set.of()), StudySearch.Order.YEAR_DESCENDING, 0, 0);
@@ -80,26 +119,77 @@ public final class BySizePage {
     LengthShape shape = LengthAddress.shape(address);
     List<Double> cuts = LengthAddress.cuts(address);
     return QuestionAddress.question(address)
-        .<BySizeView>map(question -> asked(form, answers.byLength(question, shape), cuts))
+        .<BySizeView>map(
+            question -> asked(form, new Asking(address, question, shape, cuts), way))
         .orElseGet(() -> new BySizeView.Unasked(sites.of("By size", Place.BY_SIZE, address), form));
   }
 
-  private BySizeView.Asked asked(FilterForm form, LengthAnswer told, List<Double> cuts) {
-    Answer answer = told.answer();
-    String words = QuestionWords.of(answer.question());
-    return new BySizeView.Asked(
+  private BySizeView asked(FilterForm form, Asking asking, Fetching.Way way) {
+    String words = QuestionWords.of(asking.question());
+    Site site =
         sites
             .of(say("page.by-size", Map.of("question", words)), Place.BY_SIZE, form.address())
-            .keeping(PagePaths.BY_SIZE, form.address()),
+            .keeping(PagePaths.BY_SIZE, form.address());
+    return Awaited.of(
+            asking.question(),
+            search,
+            pieces(asking),
+            way,
+            Fetching.of(form.address(), PagePaths.BY_SIZE_RESULT, PagePaths.BY_SIZE))
+        .<BySizeView>map(awaited -> new BySizeView.Working(site, form, words, awaited))
+        .orElseGet(() -> shown(site, form, words, asking));
+  }
+
+  private Pieces pieces(Asking asking) {
+    Pieces pieces =
+        Pieces.ofAnswer(
+            answers,
+            asking.question(),
+            () -> answers.hasByLength(asking.question(), asking.shape()),
+            () -> answers.byLength(asking.question(), asking.shape()));
+    for (LengthRange lengths : SizeBands.lengths(asking.question(), asking.cuts())) {
+      pieces.and(
+          () -> made.has(asking) || bands.has(bandAsking(asking, lengths)),
+          () -> bands.of(bandAsking(asking, lengths)));
+    }
+    return pieces.and(() -> made.has(asking), () -> made.of(asking));
+  }
+
+  private BandAsking bandAsking(Asking asking, LengthRange lengths) {
+    Selection selection =
+        answers.byLength(asking.question(), asking.shape()).answer().selection();
+    return new BandAsking(
+        asking.address().without(List.of("shape", "cuts")),
+        selection.fixed(selection.question()),
+        lengths);
+  }
+
+  private BySizeView.Asked shown(Site site, FilterForm form, String words, Asking asking) {
+    LengthAnswer told = answers.byLength(asking.question(), asking.shape());
+    Answer answer = told.answer();
+    Made shown = made.of(asking);
+    return new BySizeView.Asked(
+        site,
         form,
         words,
-        told.large(edition).map(figure -> drawn(form.address(), figure)),
+        shown.figure(),
         shapes(form.address(), told.asked()),
         told.notes(),
-        bands(form.address(), answer.selection(), cuts),
+        shown.bands(),
         answer.selection(),
         answer.plan().map(ObjectNode::toPrettyString),
-        Definitions.of(PagePaths.BY_SIZE, form.address(), answers, answer.question()));
+        shown.definitions());
+  }
+
+  private Made made(Asking asking) {
+    Address address = asking.address();
+    LengthAnswer told = answers.byLength(asking.question(), asking.shape());
+    return new Made(
+        told.large(edition).map(figure -> drawn(address, figure)),
+        SizeBands.lengths(asking.question(), asking.cuts()).stream()
+            .map(lengths -> bands.of(bandAsking(asking, lengths)))
+            .toList(),
+        Definitions.of(PagePaths.BY_SIZE, address, answers, told.answer().question()));
   }
 
   private static BySizeView.Drawn drawn(Address address, Large<Bubble> figure) {
@@ -122,21 +212,16 @@ public final class BySizePage {
         .toList();
   }
 
-  /** On the clock that the figure shows, since bands on other clocks would not belong to it. */
-  private List<BySizeView.Band> bands(Address address, Selection selection, List<Double> cuts) {
-    Question onClock = selection.fixed(selection.question());
-    return SizeBands.of(answers, onClock, cuts).stream().map(band -> band(address, band)).toList();
-  }
-
-  private static BySizeView.Band band(Address address, SizeBands.Band band) {
+  private BySizeView.Band band(BandAsking asking) {
+    Address address = asking.address();
+    LengthRange lengths = asking.lengths();
+    SizeBands.Band band = SizeBands.of(answers, asking.onClock(), lengths);
     Optional<Result> result = band.answer().result();
-    Address open = address.without(List.of("shape", "cuts"));
-    LengthRange lengths = band.lengths();
     return new BySizeView.Band(
         label(lengths),
         result.map(each -> Blocks.told(band.answer(), each)).orElse(List.of()),
         new LengthBand(lengths)
-            .in(open)
+            .in(address)
             .with("match", match(address, lengths))
             .at(PagePaths.POOLED),
         band.answer().selection().notes().stream()

@@ -13,15 +13,20 @@ import gapwise.answer.QuestionWords;
 import gapwise.figure.funnel.Funnel;
 import gapwise.figure.funnel.FunnelTable;
 import gapwise.problem.Problem;
+import gapwise.search.StudySearch;
 import gapwise.selection.HowRead;
 import gapwise.selection.Question;
 import gapwise.server.account.Right;
 import gapwise.server.address.Address;
 import gapwise.server.address.PagePaths;
 import gapwise.server.address.QuestionAddress;
+import gapwise.server.home.Pieces;
 import gapwise.server.page.Place;
+import gapwise.server.page.Site;
 import gapwise.server.page.Sites;
 import gapwise.server.page.Templates;
+import gapwise.server.page.part.Awaited;
+import gapwise.server.page.part.Fetching;
 import gapwise.server.page.part.ReadStands;
 import gapwise.server.page.part.TakeFigure;
 import gapwise.server.page.part.TwoWidths;
@@ -37,35 +42,67 @@ public final class FunnelPage {
 
   private final Templates templates;
   private final Sites sites;
+  private final StudySearch search;
   private final Answers answers;
   private final Edition edition;
 
-  public FunnelPage(Templates templates, Sites sites, Answers answers, Edition edition) {
+  public FunnelPage(
+      Templates templates, Sites sites, StudySearch search, Answers answers, Edition edition) {
     this.templates = templates;
     this.sites = sites;
+    this.search = search;
     this.answers = answers;
     this.edition = edition;
   }
 
-  /** Adds its route. */
+  /** Adds its routes. */
   public void addTo(Routes routes) {
     routes.get(PagePaths.FUNNEL, Right.SEE, this::show);
+    routes.get(PagePaths.FUNNEL_RESULT, Right.SEE, this::part);
   }
 
   private void show(Context context) {
     Address address = new Address(context.queryParamMap());
+    show(context, "result/FunnelPage", Fetching.plain(address), Fetching.Way.of(address));
+  }
+
+  private void part(Context context) {
+    Address address = new Address(context.queryParamMap());
+    show(context, "result/FunnelShown", Fetching.plain(address), Fetching.Way.PART);
+  }
+
+  private void show(Context context, String template, Address address, Fetching.Way way) {
     Optional<Question> question = QuestionAddress.question(address);
     if (question.isEmpty()) {
       context.redirect(address.at(PagePaths.POOLED), HttpStatus.SEE_OTHER);
       return;
     }
-    templates.show(context, "result/FunnelPage", view(address, answers.funnel(question.get())));
+    templates.show(context, template, view(address, question.get(), way));
   }
 
-  private FunnelView view(Address address, Answer answer) {
-    String words = QuestionWords.of(answer.question());
-    return new FunnelView(
-        sites.of(say("page.small-against-large", Map.of("question", words)), Place.FUNNEL, address),
+  private FunnelView view(Address address, Question question, Fetching.Way way) {
+    String words = QuestionWords.of(question);
+    Site site =
+        sites.of(say("page.small-against-large", Map.of("question", words)), Place.FUNNEL, address);
+    Pieces pieces =
+        Pieces.ofAnswer(
+            answers,
+            question,
+            () -> answers.hasFunnel(question),
+            () -> answers.funnel(question));
+    return Awaited.of(
+            question,
+            search,
+            pieces,
+            way,
+            Fetching.of(address, PagePaths.FUNNEL_RESULT, PagePaths.FUNNEL))
+        .<FunnelView>map(awaited -> new FunnelView.Working(site, words, address, awaited))
+        .orElseGet(() -> shown(site, words, address, answers.funnel(question)));
+  }
+
+  private FunnelView.Shown shown(Site site, String words, Address address, Answer answer) {
+    return new FunnelView.Shown(
+        site,
         words,
         answer
             .result()

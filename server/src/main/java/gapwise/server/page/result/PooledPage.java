@@ -14,6 +14,7 @@ import gapwise.answer.QuestionWords;
 import gapwise.answer.Told;
 import gapwise.figure.forest.Forest;
 import gapwise.figure.forest.ForestTable;
+import gapwise.evidence.vocabulary.DetailKind;
 import gapwise.search.SearchAnswer;
 import gapwise.search.SearchRequest;
 import gapwise.search.StudySearch;
@@ -23,10 +24,15 @@ import gapwise.server.address.Address;
 import gapwise.server.address.Filters;
 import gapwise.server.address.PagePaths;
 import gapwise.server.address.QuestionAddress;
+import gapwise.server.home.Pieces;
+import gapwise.server.home.Remembered;
 import gapwise.server.page.Place;
+import gapwise.server.page.Site;
 import gapwise.server.page.Sites;
 import gapwise.server.page.Templates;
+import gapwise.server.page.part.Awaited;
 import gapwise.server.page.part.Definitions;
+import gapwise.server.page.part.Fetching;
 import gapwise.server.page.part.FilterForm;
 import gapwise.server.page.part.RiskOfBias;
 import gapwise.server.page.part.TakeFigure;
@@ -41,11 +47,20 @@ import java.util.stream.Stream;
 
 /** One outcome pooled over the groups that the filters find, told first and drawn then. */
 public final class PooledPage {
+  /** A drawing with its table takes some hundred kilobytes. */
+  private static final int MOST_MADE = 32;
+
   private final Templates templates;
   private final Sites sites;
   private final StudySearch search;
   private final Answers answers;
   private final Edition edition;
+  private final Remembered<Asking, Made> made;
+
+  private record Asking(Address address, Question question, Optional<DetailKind> split) {}
+
+  /** What is made of an answer, which takes as long as pooling it. */
+  private record Made(PooledView.Finding finding, RiskOfBias risk, Definitions definitions) {}
 
   public PooledPage(
       Templates templates, Sites sites, StudySearch search, Answers answers, Edition edition) {
@@ -54,49 +69,92 @@ public final class PooledPage {
     this.search = search;
     this.answers = answers;
     this.edition = edition;
+    this.made = new Remembered<>(MOST_MADE, this::made);
   }
 
-  /** Adds its route. */
+  /** Adds its routes. */
   public void addTo(Routes routes) {
     routes.get(PagePaths.POOLED, Right.SEE, this::show);
+    routes.get(PagePaths.POOLED_RESULT, Right.SEE, this::part);
   }
 
   private void show(Context context) {
     Address address = new Address(context.queryParamMap());
-    templates.show(context, "result/PooledPage", view(address));
+    templates.show(
+        context, "result/PooledPage", view(Fetching.plain(address), Fetching.Way.of(address)));
   }
 
-  private PooledView view(Address address) {
+  private void part(Context context) {
+    Address address = new Address(context.queryParamMap());
+    templates.show(
+        context, "result/PooledShown", view(Fetching.plain(address), Fetching.Way.PART));
+  }
+
+  private PooledView view(Address address, Fetching.Way way) {
     SearchRequest request = Filters.read(address);
     SearchAnswer found =
         search.search(request.withOutcomes(Set.of()), StudySearch.Order.YEAR_DESCENDING, 0, 0);
     FilterForm form = FilterForm.of(PagePaths.POOLED, address, request, found);
     return QuestionAddress.question(address)
         .<PooledView>map(
-            question -> asked(form, answers.ask(question, QuestionAddress.split(address))))
+            question ->
+                asked(form, new Asking(address, question, QuestionAddress.split(address)), way))
         .orElseGet(
             () -> new PooledView.Unasked(sites.of("Pooled results", Place.POOLED, address), form));
   }
 
-  private PooledView.Asked asked(FilterForm form, Answer answer) {
-    String words = QuestionWords.of(answer.question());
+  private PooledView asked(FilterForm form, Asking asking, Fetching.Way way) {
+    String words = QuestionWords.of(asking.question());
+    Site site =
+        sites.of(words, Place.POOLED, form.address()).keeping(PagePaths.POOLED, form.address());
+    return Awaited.of(
+            asking.question(),
+            search,
+            pieces(asking),
+            way,
+            Fetching.of(form.address(), PagePaths.POOLED_RESULT, PagePaths.POOLED))
+        .<PooledView>map(awaited -> new PooledView.Working(site, form, words, awaited))
+        .orElseGet(() -> shown(site, form, words, asking));
+  }
+
+  private Pieces pieces(Asking asking) {
+    return Pieces.ofAnswer(
+            answers,
+            asking.question(),
+            () -> answers.hasAsked(asking.question(), asking.split()),
+            () -> answers.ask(asking.question(), asking.split()))
+        .and(() -> made.has(asking), () -> made.of(asking));
+  }
+
+  private PooledView.Asked shown(Site site, FilterForm form, String words, Asking asking) {
+    Answer answer = answers.ask(asking.question(), asking.split());
+    Made shown = made.of(asking);
     return new PooledView.Asked(
-        sites.of(words, Place.POOLED, form.address()).keeping(PagePaths.POOLED, form.address()),
+        site,
         form,
         words,
-        answer
-            .result()
-            .<PooledView.Finding>map(result -> pooled(form.address(), answer, result))
-            .orElseGet(PooledView.NothingUsable::new),
+        shown.finding(),
         Stream.concat(
                 SplitWords.notSplit(form.address(), answer).stream(),
                 PooledNotes.warnings(answer).stream())
             .toList(),
-        RiskOfBias.of(PagePaths.POOLED, form.address(), answer, answers),
+        shown.risk(),
         PooledNotes.leftOut(answer.selection()),
         answer.selection(),
         answer.plan().map(ObjectNode::toPrettyString),
-        Definitions.of(PagePaths.POOLED, form.address(), answers, answer.question()));
+        shown.definitions());
+  }
+
+  private Made made(Asking asking) {
+    Address address = asking.address();
+    Answer answer = answers.ask(asking.question(), asking.split());
+    return new Made(
+        answer
+            .result()
+            .<PooledView.Finding>map(result -> pooled(address, answer, result))
+            .orElseGet(PooledView.NothingUsable::new),
+        RiskOfBias.of(PagePaths.POOLED, address, answer, answers),
+        Definitions.of(PagePaths.POOLED, address, answers, answer.question()));
   }
 
   private PooledView.Pooled pooled(Address address, Answer answer, Result result) {

@@ -16,6 +16,7 @@ import gapwise.server.address.CarriedQuestion;
 import gapwise.server.address.PagePaths;
 import gapwise.server.page.Site;
 import gapwise.server.page.part.ByDetail;
+import gapwise.server.page.part.Awaited;
 import gapwise.server.page.part.Definitions;
 import gapwise.server.page.part.FilterForm;
 import gapwise.server.page.part.Offer;
@@ -65,6 +66,15 @@ public sealed interface PooledView {
 
   /** No outcome is named, so one must be chosen first. */
   record Unasked(Site site, FilterForm form) implements PooledView {}
+
+  /**
+   * An outcome that was asked for, whose answer is not there yet.
+   *
+   * @param question the question in words
+   * @param awaited what is worked out
+   */
+  record Working(Site site, FilterForm form, String question, Awaited awaited)
+      implements PooledView {}
 
   /**
    * An outcome that was asked for.

@@ -38,12 +38,12 @@ class LargeAnswersTest {
   @ValueSource(
       strings = {
         "/studies?outcome=union",
-        "/pooled?outcome=union",
-        "/pooled?outcome=time-to-union",
-        "/pooled?outcome=union&method=bone-transport",
+        "/pooled?whole=yes&outcome=union",
+        "/pooled?whole=yes&outcome=time-to-union",
+        "/pooled?whole=yes&outcome=union&method=bone-transport",
         "/api/v1/forest.svg?outcome=union",
-        "/by-size?outcome=union",
-        "/funnel?outcome=union&method=bone-transport",
+        "/by-size?whole=yes&outcome=union",
+        "/funnel?whole=yes&outcome=union&method=bone-transport",
         "/map",
         "/"
       })
@@ -54,7 +54,7 @@ class LargeAnswersTest {
 
   @Test
   void thePageSaysWhichSeriesAreDrawnAndItsTableHasAll() throws Exception {
-    String page = running.get("/pooled?outcome=union").body().replaceAll("<[^>]*>|\\s+", " ");
+    String page = running.get("/pooled?whole=yes&outcome=union").body().replaceAll("<[^>]*>|\\s+", " ");
     assertTrue(
         page.replaceAll(" +", " ")
             .contains(
