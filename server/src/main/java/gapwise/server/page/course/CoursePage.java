@@ -77,8 +77,7 @@ public final class CoursePage {
 
   private void part(Context context) {
     Address address = new Address(context.queryParamMap());
-    templates.show(
-        context, "course/CourseShown", view(Fetching.plain(address), Fetching.Way.PART));
+    templates.show(context, "course/CourseShown", view(Fetching.plain(address), Fetching.Way.PART));
   }
 
   private CourseView view(Address address, Fetching.Way way) {
@@ -101,8 +100,7 @@ public final class CoursePage {
     return say("page.no-time", Map.of("outcome", outcome.label()));
   }
 
-  private CourseView asked(
-      FilterForm form, Question question, int horizon, Fetching.Way way) {
+  private CourseView asked(FilterForm form, Question question, int horizon, Fetching.Way way) {
     String words = QuestionWords.of(question);
     Site site =
         sites

@@ -21,7 +21,6 @@ import gapwise.server.report.SituationWords;
 import gapwise.server.route.Routes;
 import io.javalin.http.Context;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -81,10 +80,7 @@ public final class ComparePage {
     return way.shows(Pieces.ofCompared(options, question))
         ? asked(site, form, title, address, question)
         : new CompareView.Working(
-            site,
-            form,
-            title,
-            Fetching.of(address, PagePaths.COMPARE_TABLE, PagePaths.COMPARE));
+            site, form, title, Fetching.of(address, PagePaths.COMPARE_TABLE, PagePaths.COMPARE));
   }
 
   private CompareView.Asked asked(

@@ -47,8 +47,7 @@ public sealed interface ThroughView {
       RememberedOptions options, OptionQuestion question, Address address, Fetching.Way way) {
     if (!way.shows(Pieces.ofThrough(options, question))) {
       return new Working(
-          Fetching.of(
-              address.with(THROUGH, "yes"), PagePaths.COMPARE_THROUGH, PagePaths.COMPARE));
+          Fetching.of(address.with(THROUGH, "yes"), PagePaths.COMPARE_THROUGH, PagePaths.COMPARE));
     }
     OptionTable table = options.table(question);
     List<Line> told = new ArrayList<>();

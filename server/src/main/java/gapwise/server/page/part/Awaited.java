@@ -27,20 +27,12 @@ public record Awaited(String words, Fetching fetching) {
    * @param way what is asked for at once
    */
   public static Optional<Awaited> of(
-      Question question,
-      StudySearch search,
-      Pieces pieces,
-      Fetching.Way way,
-      Fetching fetching) {
+      Question question, StudySearch search, Pieces pieces, Fetching.Way way, Fetching fetching) {
     int groups =
         search.count(
-            question
-                .among()
-                .withOutcomes(Set.of(question.outcome().code()))
-                .withRisks(Set.of()));
+            question.among().withOutcomes(Set.of(question.outcome().code())).withRisks(Set.of()));
     return groups < MANY || way.shows(pieces)
         ? Optional.empty()
-        : Optional.of(
-            new Awaited(say("page.awaited", Map.of("groups", groups)), fetching));
+        : Optional.of(new Awaited(say("page.awaited", Map.of("groups", groups)), fetching));
   }
 }

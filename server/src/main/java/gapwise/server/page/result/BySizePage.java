@@ -66,8 +66,7 @@ public final class BySizePage {
   private final Remembered<Asking, Made> made;
   private final Remembered<BandAsking, BySizeView.Band> bands;
 
-  private record Asking(
-      Address address, Question question, LengthShape shape, List<Double> cuts) {}
+  private record Asking(Address address, Question question, LengthShape shape, List<Double> cuts) {}
 
   /**
    * A band of an answer.
@@ -107,8 +106,7 @@ public final class BySizePage {
 
   private void part(Context context) {
     Address address = new Address(context.queryParamMap());
-    templates.show(
-        context, "result/BySizeShown", view(Fetching.plain(address), Fetching.Way.PART));
+    templates.show(context, "result/BySizeShown", view(Fetching.plain(address), Fetching.Way.PART));
   }
 
   private BySizeView view(Address address, Fetching.Way way) {
@@ -119,8 +117,7 @@ public final class BySizePage {
     LengthShape shape = LengthAddress.shape(address);
     List<Double> cuts = LengthAddress.cuts(address);
     return QuestionAddress.question(address)
-        .<BySizeView>map(
-            question -> asked(form, new Asking(address, question, shape, cuts), way))
+        .<BySizeView>map(question -> asked(form, new Asking(address, question, shape, cuts), way))
         .orElseGet(() -> new BySizeView.Unasked(sites.of("By size", Place.BY_SIZE, address), form));
   }
 
@@ -156,8 +153,7 @@ public final class BySizePage {
   }
 
   private BandAsking bandAsking(Asking asking, LengthRange lengths) {
-    Selection selection =
-        answers.byLength(asking.question(), asking.shape()).answer().selection();
+    Selection selection = answers.byLength(asking.question(), asking.shape()).answer().selection();
     return new BandAsking(
         asking.address().without(List.of("shape", "cuts")),
         selection.fixed(selection.question()),

@@ -86,10 +86,7 @@ public final class FunnelPage {
         sites.of(say("page.small-against-large", Map.of("question", words)), Place.FUNNEL, address);
     Pieces pieces =
         Pieces.ofAnswer(
-            answers,
-            question,
-            () -> answers.hasFunnel(question),
-            () -> answers.funnel(question));
+            answers, question, () -> answers.hasFunnel(question), () -> answers.funnel(question));
     return Awaited.of(
             question,
             search,

@@ -67,8 +67,7 @@ public sealed interface FunnelView {
   }
 
   /** The figure, its numbers and its files. */
-  record Drawn(
-      Funnel funnel, TwoWidths drawing, List<FunnelTable.Line> lines, TakeFigure take)
+  record Drawn(Funnel funnel, TwoWidths drawing, List<FunnelTable.Line> lines, TakeFigure take)
       implements Finding {
     @Override
     public List<String> cautions() {

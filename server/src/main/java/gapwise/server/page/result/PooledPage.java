@@ -12,9 +12,9 @@ import gapwise.answer.Large;
 import gapwise.answer.MethodTable;
 import gapwise.answer.QuestionWords;
 import gapwise.answer.Told;
+import gapwise.evidence.vocabulary.DetailKind;
 import gapwise.figure.forest.Forest;
 import gapwise.figure.forest.ForestTable;
-import gapwise.evidence.vocabulary.DetailKind;
 import gapwise.search.SearchAnswer;
 import gapwise.search.SearchRequest;
 import gapwise.search.StudySearch;
@@ -86,8 +86,7 @@ public final class PooledPage {
 
   private void part(Context context) {
     Address address = new Address(context.queryParamMap());
-    templates.show(
-        context, "result/PooledShown", view(Fetching.plain(address), Fetching.Way.PART));
+    templates.show(context, "result/PooledShown", view(Fetching.plain(address), Fetching.Way.PART));
   }
 
   private PooledView view(Address address, Fetching.Way way) {

@@ -54,7 +54,8 @@ class LargeAnswersTest {
 
   @Test
   void thePageSaysWhichSeriesAreDrawnAndItsTableHasAll() throws Exception {
-    String page = running.get("/pooled?whole=yes&outcome=union").body().replaceAll("<[^>]*>|\\s+", " ");
+    String page =
+        running.get("/pooled?whole=yes&outcome=union").body().replaceAll("<[^>]*>|\\s+", " ");
     assertTrue(
         page.replaceAll(" +", " ")
             .contains(
