@@ -78,7 +78,9 @@ class SearchPropertyTest {
       assertEquals(byHand.without(request), without, request::toString);
       assertEquals(byHand.glances(request), glances(request), request::toString);
       assertEquals(
-          notSaid(byHand, request), search.shown().lengthNotSaid(request, answer), request::toString);
+          notSaid(byHand, request),
+          search.shown().lengthNotSaid(request, answer),
+          request::toString);
       answersWithArms += expected.isEmpty() ? 0 : 1;
     }
     assertTrue(answersWithArms > REQUESTS / 3, "too few requests found anything to compare");

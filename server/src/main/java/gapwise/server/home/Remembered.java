@@ -56,7 +56,9 @@ public final class Remembered<K, T> implements Memory.Kept<K, T> {
       return once.get();
     }
     T found = once.get();
-    leaveOff();
+    if (rows(once) > 0) {
+      leaveOff();
+    }
     return found;
   }
 

@@ -3,6 +3,7 @@ package gapwise.server.page.studies;
 import gapwise.evidence.unit.LengthRange;
 import gapwise.evidence.vocabulary.Outcome;
 import gapwise.search.SearchAnswer.ArmHit;
+import gapwise.search.SearchRequest;
 import gapwise.server.address.Address;
 import gapwise.server.address.Filters;
 import gapwise.server.address.ListColumn;
@@ -34,9 +35,9 @@ final class ArmRows {
 
   /** What is asked of each group: perhaps an outcome, perhaps of a missing length. */
   record Question(Optional<Outcome> outcome, Optional<LengthRange> lengths) {
-    /** What the filters of an address ask. */
-    static Question of(Address address) {
-      return new Question(Filters.outcome(address), Filters.read(address).lengthsOfPatients());
+    /** What the filters of an address ask, which were read as a request. */
+    static Question of(Address address, SearchRequest request) {
+      return new Question(Filters.outcome(address), request.lengthsOfPatients());
     }
   }
 

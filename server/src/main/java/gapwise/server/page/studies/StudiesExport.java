@@ -88,7 +88,7 @@ final class StudiesExport {
   private void csv(Context context) throws IOException {
     Address address = ListColumn.tidy(TypedWords.understood(new Address(context.queryParamMap())));
     List<ListColumn> columns = ListColumn.read(address);
-    ArmRows.Question asked = ArmRows.Question.of(address);
+    ArmRows.Question asked = ArmRows.Question.of(address, Filters.read(address));
     SearchAnswer found = found(address);
     List<ArmHit> hits = found.hits();
     Origin origin = origin(address, found);

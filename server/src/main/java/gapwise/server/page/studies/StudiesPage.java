@@ -101,7 +101,7 @@ public final class StudiesPage {
     }
     FilterForm form = FilterForm.of(PagePaths.STUDIES, address, request, answer);
     List<ListColumn> columns = ListColumn.read(address);
-    List<ArmRow> lines = rows.of(answer.hits(), columns, ArmRows.Question.of(address));
+    List<ArmRow> lines = rows.of(answer.hits(), columns, ArmRows.Question.of(address, request));
     return new StudiesView(
         sites.of("Studies", Place.STUDIES, address),
         form,
