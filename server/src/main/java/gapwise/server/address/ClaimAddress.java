@@ -28,6 +28,9 @@ public final class ClaimAddress {
   /** Path of the files of a claim's figure. */
   public static final String FIGURE = "/api/v1/claim-figure";
 
+  /** All that is said of a claim, with its plans, as JSON. */
+  public static final String FOR_PROGRAMS = "/api/v1/claim";
+
   /** Names that only this page reads. */
   public static final List<String> OWN =
       List.of(

@@ -32,7 +32,7 @@ final class ClaimApi {
   }
 
   void addTo(Routes routes) {
-    routes.get(Api.ROOT + "/claim", Right.SEE, this::answer);
+    routes.get(ClaimAddress.FOR_PROGRAMS, Right.SEE, this::answer);
     FigureDownloads.add(routes, ClaimAddress.FIGURE, this::figure);
   }
 

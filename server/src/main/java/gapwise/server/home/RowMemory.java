@@ -13,10 +13,11 @@ final class RowMemory implements Memory {
   static final int MOST = 100;
 
   /**
-   * Rows of one kind of answers. A row takes some two kilobytes with its study and half of one more
-   * in a result; a selection and what is made of it share the study.
+   * Rows of one kind of answers: all groups of a large base once. A row takes some two kilobytes
+   * with its study and half of one more in a result; a selection and what is made of it share the
+   * study. There are six kinds, so that all of them together stay below half a gigabyte.
    */
-  static final int MOST_ROWS = 60_000;
+  static final int MOST_ROWS = 30_000;
 
   @Override
   public <K, T> Kept<K, T> keep(Function<K, T> work, ToIntFunction<T> rows) {

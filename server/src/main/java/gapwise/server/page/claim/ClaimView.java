@@ -25,6 +25,9 @@ import java.util.Optional;
 
 /** What the page of a claim shows: a claim examined or refused, or the choice of its parts. */
 public sealed interface ClaimView {
+  /** Letters of a plan that a page has room for: those of some hundred series. */
+  int LONGEST_PLAN = 50_000;
+
   /** The frame of the page. */
   Site site();
 
@@ -111,6 +114,11 @@ public sealed interface ClaimView {
           PagePaths.CLAIM,
           form.address().without(List.of("ways")),
           HowRead.ofRows(told.rows().selection().rows()));
+    }
+
+    /** Address of the claim with all its plans, for programs. */
+    public String forPrograms() {
+      return form.address().without(List.of("ways")).at(ClaimAddress.FOR_PROGRAMS);
     }
 
     /** Address of the many analyses alone. */

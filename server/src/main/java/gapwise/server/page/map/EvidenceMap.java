@@ -19,6 +19,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -41,6 +42,8 @@ public record EvidenceMap(List<Column> bands, List<Line> lines, Places total, lo
 
   private static final List<Column> COLUMNS = columns();
 
+  private static final String METHOD = "method";
+
   private static final Address EVERY_SIZE = new Address(Map.of());
   private static final Address UNSIZED = EVERY_SIZE.with("match", Filters.UNSIZED);
 
@@ -49,6 +52,17 @@ public record EvidenceMap(List<Column> bands, List<Line> lines, Places total, lo
       LengthBand.USUAL.stream()
           .map(band -> band.in(EVERY_SIZE).with("match", Filters.BAND))
           .toList();
+
+  /** What an address has for each method, and for each place of it in the order of the sizes. */
+  private static final Map<Method, OfMethod> OF_METHODS =
+      Method.vocabulary().all().stream()
+          .collect(Collectors.toUnmodifiableMap(method -> method, EvidenceMap::ofMethod));
+
+  /**
+   * What the addresses of the places of a line have beside the filters; a page has some hundred, so
+   * each is written once.
+   */
+  private record OfMethod(Address all, Address unsized, List<Address> sizes) {}
 
   /** A size with a bone drawn to scale. */
   public record Column(String label, String span) {}
@@ -114,15 +128,34 @@ public record EvidenceMap(List<Column> bands, List<Line> lines, Places total, lo
    * @param filters what narrows it, without method and size
    */
   static EvidenceMap of(EvidenceGrid grid, List<Method> methods, Address filters) {
+    Address rest = withoutMethods(filters);
     List<Line> lines =
         methods.stream()
-            .map(
-                method ->
-                    new Line(
-                        method,
-                        places(grid, grid.row(method), filters.with("method", method.code()))))
+            .map(method -> new Line(method, places(grid, grid.row(method), rest, address(method))))
             .toList();
-    return new EvidenceMap(COLUMNS, lines, places(grid, grid.all(), filters), most(lines));
+    OfMethod every = new OfMethod(EVERY_SIZE, UNSIZED, SIZES);
+    return new EvidenceMap(COLUMNS, lines, places(grid, grid.all(), filters, every), most(lines));
+  }
+
+  /** Address of what is recorded of a method at any size. */
+  static String studies(Address filters, Method method) {
+    return withoutMethods(filters).at(PagePaths.STUDIES, address(method).all());
+  }
+
+  private static Address withoutMethods(Address filters) {
+    return filters.without(List.of(METHOD));
+  }
+
+  private static OfMethod address(Method method) {
+    return Optional.ofNullable(OF_METHODS.get(method)).orElseGet(() -> ofMethod(method));
+  }
+
+  private static OfMethod ofMethod(Method method) {
+    Address all = EVERY_SIZE.with(METHOD, method.code());
+    return new OfMethod(
+        all,
+        all.with("match", Filters.UNSIZED),
+        LengthBand.USUAL.stream().map(band -> band.in(all).with("match", Filters.BAND)).toList());
   }
 
   /** How much fits on a place, half its width in units of its drawing. */
@@ -153,25 +186,26 @@ public record EvidenceMap(List<Column> bands, List<Line> lines, Places total, lo
     return List.copyOf(columns);
   }
 
-  private static Places places(EvidenceGrid grid, EvidenceGrid.Row row, Address address) {
+  private static Places places(
+      EvidenceGrid grid, EvidenceGrid.Row row, Address address, OfMethod own) {
     List<Cell> cells = new ArrayList<>();
     for (int i = 0; i < grid.bands().size(); i++) {
-      cells.add(cell(row.banded().get(i), address, SIZES.get(i)));
+      cells.add(cell(row.banded().get(i), address, own.sizes().get(i)));
     }
     return new Places(
         List.copyOf(cells),
-        cell(row.unsized(), address, UNSIZED),
-        cell(row.all(), address, EVERY_SIZE));
+        cell(row.unsized(), address, own.unsized()),
+        cell(row.all(), address, own.all()));
   }
 
   /** Only places where something is recorded have studies to go to. */
-  private static Cell cell(Tally tally, Address studies, Address size) {
+  private static Cell cell(Tally tally, Address studies, Address place) {
     if (tally.isNothing()) {
       return Cell.NONE;
     }
     int arms = tally.arms();
     int depth = arms < 3 ? 1 : arms < 6 ? 2 : arms < 12 ? 3 : 4;
-    return new Cell(tally, studies.at(PagePaths.STUDIES, size), depth, KindWords.of(tally));
+    return new Cell(tally, studies.at(PagePaths.STUDIES, place), depth, KindWords.of(tally));
   }
 
   private static boolean compares(Design design) {

@@ -81,7 +81,7 @@ public final class MapPage {
       SearchRequest request = Filters.read(address);
       MapCounts.Counts<HeadToHead> found = counts.comparisons(request);
       Site site = sites.of("Which methods were compared", Place.COMPARISONS, asked);
-      FilterForm form = FilterForm.of(PagePaths.MAP, address, request, found.answer());
+      FilterForm form = FilterForm.ofMap(PagePaths.MAP, address, request, found.answer());
       templates.show(context, "map/ComparisonsPage", comparisons.view(site, form, found));
       return;
     }
@@ -123,7 +123,7 @@ public final class MapPage {
     List<Method> methods = methods(address, everything);
     List<EmptyPlace> empty = EmptyPlace.of(grid, everything, methods);
     Site site = sites.of("Where there is evidence, and where there is none", Place.SIZES, asked);
-    FilterForm form = FilterForm.of(PagePaths.MAP, address, request, found.answer());
+    FilterForm form = FilterForm.ofMap(PagePaths.MAP, address, request, found.answer());
     EvidenceMap map = EvidenceMap.of(grid, methods, address);
     if (map.lines().isEmpty()) {
       return new MapView.Empty(site, form);
@@ -201,7 +201,7 @@ public final class MapPage {
                 new MapView.GapLine(
                     words.none(place),
                     MapWords.ground(place),
-                    address.with("method", place.method().code()).at(PagePaths.STUDIES)))
+                    EvidenceMap.studies(address, place.method())))
         .toList();
   }
 

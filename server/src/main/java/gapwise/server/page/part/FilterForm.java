@@ -101,15 +101,9 @@ public record FilterForm(
     List<Group> groups = new ArrayList<>();
     groups.add(
         group("method", "Method", Method.vocabulary().all(), of("methods", counts), address));
-    groups.add(group("bone", "Bone", List.of(Bone.values()), of("bones", counts), address));
+    groups.add(bones(counts, address));
     groups.add(segments(of("segments", counts), address));
-    groups.add(
-        group(
-            "infected",
-            "Infected at the start",
-            List.of(YesOrNo.values()),
-            of("infected", counts),
-            address));
+    groups.add(infected(counts, address));
     groups.add(group("design", "Design", List.of(Design.values()), of("designs", counts), address));
     groups.add(
         group(
@@ -127,6 +121,38 @@ public record FilterForm(
         details(of("details", counts), address),
         Narrowing.of(path, address.without(PLACE), request),
         answer.looseWords().map(LooseWords::sentence));
+  }
+
+  /** The filters above a map: outcome, bone and infection, and what narrows it now. */
+  public static FilterForm ofMap(
+      String path, Address address, SearchRequest request, SearchAnswer answer) {
+    Map<String, Map<String, SearchAnswer.Count>> counts = counts(answer);
+    List<Group> groups = new ArrayList<>();
+    groups.add(bones(counts, address));
+    groups.add(infected(counts, address));
+    groups.removeIf(group -> group.choices().isEmpty());
+    return new FilterForm(
+        address,
+        List.of(),
+        groups,
+        families(of("outcomes", counts), address),
+        List.of(),
+        Narrowing.of(path, address.without(PLACE), request),
+        answer.looseWords().map(LooseWords::sentence));
+  }
+
+  private static Group bones(Map<String, Map<String, SearchAnswer.Count>> counts, Address address) {
+    return group("bone", "Bone", List.of(Bone.values()), of("bones", counts), address);
+  }
+
+  private static Group infected(
+      Map<String, Map<String, SearchAnswer.Count>> counts, Address address) {
+    return group(
+        "infected",
+        "Infected at the start",
+        List.of(YesOrNo.values()),
+        of("infected", counts),
+        address);
   }
 
   private static Map<String, Map<String, SearchAnswer.Count>> counts(SearchAnswer answer) {

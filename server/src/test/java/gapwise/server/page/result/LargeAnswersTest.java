@@ -44,6 +44,7 @@ class LargeAnswersTest {
         "/api/v1/forest.svg?outcome=union",
         "/by-size?whole=yes&outcome=union",
         "/funnel?whole=yes&outcome=union&method=bone-transport",
+        "/claim?whole=yes&a=bone-transport&says=more&outcome=union&b=induced-membrane",
         "/map",
         "/"
       })
