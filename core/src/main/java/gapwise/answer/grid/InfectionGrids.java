@@ -14,7 +14,8 @@ import java.util.function.Consumer;
  * How much is recorded of each method at each size, of all and apart by infection at the start.
  *
  * @param all whatever is said of infection
- * @param apart by each answer; groups of which nothing is said of infection are in none of them
+ * @param apart by each answer told apart; groups of another, or of which nothing is said of
+ *     infection, are in none of them
  */
 public record InfectionGrids(EvidenceGrid all, Map<YesOrNo, EvidenceGrid> apart) {
   public InfectionGrids {
@@ -29,28 +30,32 @@ public record InfectionGrids(EvidenceGrid all, Map<YesOrNo, EvidenceGrid> apart)
   /** Adds up. The arms of a study must come one after another. */
   public static final class Sum implements Consumer<IndexedArm> {
     private final GridSums sums;
+    private final List<YesOrNo> answers;
 
     /**
      * @param bands sizes; the upper end of each belongs to the next
+     * @param answers those that are told apart, each once
      */
-    public Sum(List<LengthRange> bands) {
-      this.sums = new GridSums(List.copyOf(bands), 1 + YesOrNo.values().length);
+    public Sum(List<LengthRange> bands, List<YesOrNo> answers) {
+      this.sums = new GridSums(List.copyOf(bands), 1 + answers.size());
+      this.answers = List.copyOf(answers);
     }
 
     @Override
     public void accept(IndexedArm arm) {
       sums.take(arm);
       sums.addTo(0);
-      if (arm.infected().isPresent()) {
-        sums.addTo(1 + arm.infected().get().ordinal());
+      int answer = arm.infected().isPresent() ? answers.indexOf(arm.infected().get()) : -1;
+      if (answer >= 0) {
+        sums.addTo(1 + answer);
       }
     }
 
     /** What was added up. */
     public InfectionGrids grids() {
       Map<YesOrNo, EvidenceGrid> apart = new EnumMap<>(YesOrNo.class);
-      for (YesOrNo answer : YesOrNo.values()) {
-        apart.put(answer, sums.grid(1 + answer.ordinal()));
+      for (YesOrNo answer : answers) {
+        apart.put(answer, sums.grid(1 + answers.indexOf(answer)));
       }
       return new InfectionGrids(sums.grid(0), apart);
     }

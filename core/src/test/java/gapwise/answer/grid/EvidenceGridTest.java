@@ -20,6 +20,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -131,7 +132,7 @@ class EvidenceGridTest {
 
   @Test
   void eachAnswerOnInfectionHasItsOwnGridAndSilenceNone() {
-    InfectionGrids.Sum sum = new InfectionGrids.Sum(BANDS);
+    InfectionGrids.Sum sum = new InfectionGrids.Sum(BANDS, List.of(YesOrNo.values()));
     arms(
             arm("s1", "bone-transport", Design.SERIES, Optional.of(YesOrNo.YES), 5, 10),
             arm("s1", "induced-membrane", Design.SERIES, Optional.of(YesOrNo.NO), 9, 7),
@@ -150,6 +151,19 @@ class EvidenceGridTest {
         Stream.of(YesOrNo.NO, YesOrNo.MIXED, YesOrNo.UNCLEAR)
             .map(answer -> grids.apart().get(answer).all().all().patients())
             .toList());
+  }
+
+  @Test
+  void answersThatAreNotToldApartCountAmongAllAlone() {
+    InfectionGrids.Sum sum = new InfectionGrids.Sum(BANDS, List.of(YesOrNo.NO));
+    arms(
+            arm("s1", "bone-transport", Design.SERIES, Optional.of(YesOrNo.YES), 5, 10),
+            arm("s2", "bone-transport", Design.SERIES, Optional.of(YesOrNo.NO), 5, 7))
+        .eachArm(SearchRequest.EVERYTHING, sum);
+    InfectionGrids grids = sum.grids();
+    assertEquals(17, grids.all().all().all().patients());
+    assertEquals(Set.of(YesOrNo.NO), grids.apart().keySet());
+    assertEquals(7, grids.of(YesOrNo.NO).all().all().patients());
   }
 
   @Test

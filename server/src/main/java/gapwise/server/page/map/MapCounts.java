@@ -3,11 +3,13 @@ package gapwise.server.page.map;
 import gapwise.answer.grid.EvidenceGrid;
 import gapwise.answer.grid.HeadToHead;
 import gapwise.answer.grid.InfectionGrids;
+import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.search.SearchAnswer;
 import gapwise.search.SearchRequest;
 import gapwise.search.StudySearch;
 import gapwise.selection.PoolableArms;
 import gapwise.server.home.Remembered;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -16,6 +18,9 @@ import java.util.Optional;
  */
 final class MapCounts {
   private static final int KEPT = 200;
+
+  /** The answers on infection of which a map names the emptiest questions. */
+  static final List<YesOrNo> TOLD_APART = List.of(YesOrNo.YES, YesOrNo.NO);
 
   private final StudySearch search;
   private final Remembered<SearchRequest, Counts<InfectionGrids>> grids;
@@ -37,7 +42,7 @@ final class MapCounts {
   }
 
   private Counts<InfectionGrids> countGrids(SearchRequest request) {
-    InfectionGrids.Sum sum = new InfectionGrids.Sum(EvidenceMap.RANGES);
+    InfectionGrids.Sum sum = new InfectionGrids.Sum(EvidenceMap.RANGES, TOLD_APART);
     PoolableArms poolable = new PoolableArms(sum);
     SearchAnswer answer = search.eachArm(request, poolable);
     return new Counts<>(sum.grids(), answer, poolable.keptApart());

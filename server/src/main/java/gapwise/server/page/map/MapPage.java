@@ -213,7 +213,7 @@ public final class MapPage {
     }
     List<Method> methods = methods(address, everything);
     List<MapView.Stratum> strata = new ArrayList<>();
-    for (YesOrNo answer : List.of(YesOrNo.YES, YesOrNo.NO)) {
+    for (YesOrNo answer : MapCounts.TOLD_APART) {
       Address narrowed = address.with("infected", answer.code());
       List<EmptyPlace> places =
           EmptyPlace.of(grids.of(answer), everything, methods).stream()
