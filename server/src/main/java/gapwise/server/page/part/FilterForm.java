@@ -15,7 +15,6 @@ import gapwise.search.SearchAnswer;
 import gapwise.search.SearchRequest;
 import gapwise.server.address.Address;
 import gapwise.server.address.Filters;
-import gapwise.server.address.LengthBand;
 import gapwise.wording.Segments;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -55,15 +54,6 @@ public record FilterForm(
 
   /** Names that start a list anew when a filter changes. */
   private static final List<String> PLACE = List.of("page");
-
-  /** The bands that every form offers, worded once. */
-  private static final List<UsualBand> USUAL_BANDS =
-      LengthBand.USUAL.stream()
-          .map(band -> new UsualBand(band.label(), band.in(new Address(Map.of()))))
-          .toList();
-
-  /** A band and what an address has for it. */
-  private record UsualBand(String label, Address ends) {}
 
   /** One band of missing length. */
   public record Band(String label, String href, boolean chosen) {}
@@ -115,7 +105,7 @@ public record FilterForm(
     groups.removeIf(group -> group.choices().isEmpty());
     return new FilterForm(
         address,
-        bands(path, address),
+        UsualBands.of(path, address.without(PLACE)),
         groups,
         families(of("outcomes", counts), address),
         details(of("details", counts), address),
@@ -266,19 +256,6 @@ public record FilterForm(
   /** Whether several outcomes are taken, any of which will do. */
   public boolean severalOutcomes() {
     return address.all("outcome").size() > 1;
-  }
-
-  private static List<Band> bands(String path, Address address) {
-    Address open =
-        address.without(PLACE).without("match", Filters.UNSIZED).without(List.of("from", "to"));
-    List<Band> bands = new ArrayList<>();
-    for (UsualBand band : USUAL_BANDS) {
-      boolean chosen =
-          band.ends().first("from").equals(address.first("from"))
-              && band.ends().first("to").equals(address.first("to"));
-      bands.add(new Band(band.label(), open.at(path, band.ends()), chosen));
-    }
-    return bands;
   }
 
   /** What the box beside the missing bone stands for: what the address has, else by the middle. */
