@@ -90,7 +90,7 @@ class EvidenceGridTest {
 
       @Override
       public LengthNotSaid lengthNotSaid(SearchRequest request, SearchAnswer answer) {
-        throw new UnsupportedOperationException();
+        throw new UnsupportedOperationException("counts need no list");
       }
 
       @Override
@@ -100,7 +100,7 @@ class EvidenceGridTest {
 
       @Override
       public Optional<LooseWords> looseWords(String text) {
-        throw new UnsupportedOperationException();
+        throw new UnsupportedOperationException("counts need no list");
       }
 
       @Override
