@@ -72,10 +72,10 @@ public final class Catalogue {
     if (template == null) {
       throw new IllegalArgumentException("the catalogue has no sentence '" + name + "'");
     }
-    Set<String> given = new TreeSet<>(values.keySet());
-    if (!given.equals(template.places())) {
+    if (!template.places().equals(values.keySet())) {
       throw new IllegalArgumentException(
-          "the sentence '" + name + "' has places " + template.places() + ", given were " + given);
+          "the sentence '%s' has places %s, given were %s"
+              .formatted(name, template.places(), new TreeSet<>(values.keySet())));
     }
     return template.filled(values);
   }

@@ -1,6 +1,7 @@
 package gapwise.sentence;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -14,9 +15,11 @@ import java.util.TreeSet;
  */
 final class Template {
   private final List<Piece> pieces;
+  private final Set<String> places;
 
   private Template(List<Piece> pieces) {
     this.pieces = pieces;
+    this.places = Collections.unmodifiableSet(namesIn(pieces));
   }
 
   private sealed interface Piece {}
@@ -42,6 +45,10 @@ final class Template {
 
   /** The names of its places. */
   Set<String> places() {
+    return places;
+  }
+
+  private static Set<String> namesIn(List<Piece> pieces) {
     Set<String> names = new TreeSet<>();
     for (Piece piece : pieces) {
       if (piece instanceof Place place) {

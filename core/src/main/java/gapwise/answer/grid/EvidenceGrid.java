@@ -29,6 +29,10 @@ public record EvidenceGrid(List<LengthRange> bands, Map<Method, Row> rows, Row a
     public Row {
       banded = List.copyOf(banded);
     }
+
+    private static Row nothing(int bands) {
+      return new Row(Collections.nCopies(bands, Tally.NOTHING), Tally.NOTHING, Tally.NOTHING);
+    }
   }
 
   public EvidenceGrid {
@@ -51,8 +55,7 @@ public record EvidenceGrid(List<LengthRange> bands, Map<Method, Row> rows, Row a
 
   /** What is recorded of a method; nothing where there is nothing. */
   public Row row(Method method) {
-    return rows.getOrDefault(
-        method,
-        new Row(Collections.nCopies(bands.size(), Tally.NOTHING), Tally.NOTHING, Tally.NOTHING));
+    Row row = rows.get(method);
+    return row == null ? Row.nothing(bands.size()) : row;
   }
 }

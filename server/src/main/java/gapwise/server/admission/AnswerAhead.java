@@ -34,6 +34,14 @@ final class AnswerAhead extends Handler.Wrapper {
     ByteBuffer whole() {
       return ByteBuffer.wrap(buf, 0, count);
     }
+
+    void take(ByteBuffer part) {
+      if (part.hasArray()) {
+        write(part.array(), part.arrayOffset() + part.position(), part.remaining());
+      } else {
+        writeBytes(BufferUtil.toArray(part));
+      }
+    }
   }
 
   /** One answer; its writer is told that all is written before it is. */
@@ -52,8 +60,10 @@ final class AnswerAhead extends Handler.Wrapper {
       if (passes) {
         super.write(last, part, written);
       } else if (kept.size() + BufferUtil.length(part) <= mostBytes) {
-        kept.writeBytes(BufferUtil.toArray(part));
-        BufferUtil.clear(part);
+        if (BufferUtil.hasContent(part)) {
+          kept.take(part);
+          BufferUtil.clear(part);
+        }
         written.succeeded();
       } else {
         passes = true;

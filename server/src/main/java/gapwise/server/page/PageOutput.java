@@ -1,6 +1,8 @@
 package gapwise.server.page;
 
 import gg.jte.TemplateOutput;
+import java.io.ByteArrayInputStream;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 
@@ -68,5 +70,10 @@ final class PageOutput implements TemplateOutput {
 
   byte[] toByteArray() {
     return Arrays.copyOf(bytes, length);
+  }
+
+  /** The page, without another copy. */
+  InputStream toStream() {
+    return new ByteArrayInputStream(bytes, 0, length);
   }
 }

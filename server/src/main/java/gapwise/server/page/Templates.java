@@ -12,13 +12,17 @@ public final class Templates {
 
   /** Answers with a page. */
   public void show(Context context, String template, Object view) {
-    context.contentType(HTML).result(bytes(template, view));
+    context.contentType(HTML).result(written(template, view).toStream());
   }
 
   /** A page. */
   public byte[] bytes(String template, Object view) {
+    return written(template, view).toByteArray();
+  }
+
+  private PageOutput written(String template, Object view) {
     PageOutput html = new PageOutput();
     engine.render("page/" + template + ".jte", view, html);
-    return html.toByteArray();
+    return html;
   }
 }

@@ -49,7 +49,7 @@ public record ComparisonsView(
   /**
    * A pair.
    *
-   * @param kinds designs in words, the best first
+   * @param kinds designs, the best first
    * @param first its first studies
    * @param further number of studies that are not among the first
    * @param href the groups of both methods, those of other studies too
@@ -59,7 +59,7 @@ public record ComparisonsView(
       Method other,
       String studies,
       String patients,
-      List<String> kinds,
+      Kinds kinds,
       List<StudyLink> first,
       int further,
       String href) {}
@@ -170,7 +170,7 @@ public record ComparisonsView(
           pair.other(),
           Counted.of(pair.studies(), "study", "studies"),
           Counted.of(pair.patients(), "patient", "patients"),
-          KindWords.of(new Tally(pair.studies(), pair.studies(), 0, pair.designs())),
+          Kinds.of(new Tally(pair.studies(), pair.studies(), 0, pair.designs())),
           first,
           pair.studies() - first.size(),
           address

@@ -5,7 +5,6 @@ import static gapwise.sentence.Sentences.say;
 import gapwise.answer.grid.EvidenceGrid;
 import gapwise.answer.grid.Tally;
 import gapwise.evidence.unit.LengthRange;
-import gapwise.evidence.vocabulary.Design;
 import gapwise.evidence.vocabulary.Method;
 import gapwise.figure.drawing.Svg;
 import gapwise.figure.span.Span;
@@ -83,24 +82,13 @@ public record EvidenceMap(List<Column> bands, List<Line> lines, Places total, lo
    *
    * @param href address of its studies; empty for none
    * @param depth 0 for none, then 1 to 4 for more
-   * @param kinds designs in words, the best first
    */
-  public record Cell(Tally tally, String href, int depth, List<String> kinds) {
-    static final Cell NONE = new Cell(Tally.NOTHING, "", 0, List.of());
+  public record Cell(Tally tally, String href, int depth, Kinds kinds) {
+    static final Cell NONE = new Cell(Tally.NOTHING, "", 0, Kinds.NONE);
 
     /** Whether nothing is recorded. */
     public boolean none() {
       return tally.isNothing();
-    }
-
-    /** Whether a study here compares groups of its own, by its design. */
-    public boolean compares() {
-      return tally.designs().keySet().stream().anyMatch(EvidenceMap::compares);
-    }
-
-    /** Whether all are series, as a hollow dot says without words. */
-    public boolean onlySeries() {
-      return !compares() && !tally.designs().containsKey(Design.CASE_REPORT);
     }
 
     /** Such as "3 studies". */
@@ -113,11 +101,6 @@ public record EvidenceMap(List<Column> bands, List<Line> lines, Places total, lo
       return tally.patients() == 0
           ? say("page.patients-not-given")
           : Counted.of(tally.patients(), "patient", "patients");
-    }
-
-    /** The designs after the best. */
-    public String otherKinds() {
-      return String.join(", ", kinds.subList(Math.min(1, kinds.size()), kinds.size()));
     }
   }
 
@@ -205,18 +188,6 @@ public record EvidenceMap(List<Column> bands, List<Line> lines, Places total, lo
     }
     int arms = tally.arms();
     int depth = arms < 3 ? 1 : arms < 6 ? 2 : arms < 12 ? 3 : 4;
-    return new Cell(tally, studies.at(PagePaths.STUDIES, place), depth, KindWords.of(tally));
-  }
-
-  private static boolean compares(Design design) {
-    return switch (design) {
-      case RANDOMISED,
-          QUASI_RANDOMISED,
-          PROSPECTIVE_COMPARATIVE,
-          RETROSPECTIVE_COMPARATIVE,
-          CASE_CONTROL ->
-          true;
-      case PROSPECTIVE_SERIES, RETROSPECTIVE_SERIES, RETROSPECTIVE, SERIES, CASE_REPORT -> false;
-    };
+    return new Cell(tally, studies.at(PagePaths.STUDIES, place), depth, Kinds.of(tally));
   }
 }

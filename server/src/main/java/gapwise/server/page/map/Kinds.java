@@ -9,14 +9,25 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
 
-/** Designs by the kinds that matter at a glance, in words. */
-final class KindWords {
+/**
+ * Designs by the kinds that matter at a glance.
+ *
+ * @param words such as "1 comparison", "2 series"; the best first
+ * @param compare whether a study compares groups of its own, by its design
+ * @param onlySeries whether all are series
+ */
+public record Kinds(List<String> words, boolean compare, boolean onlySeries) {
+  /** Nothing. */
+  static final Kinds NONE = new Kinds(List.of(), false, false);
+
   /** Nearly every place has fewer studies of a kind. */
   private static final int FEW = 100;
 
-  private KindWords() {}
+  public Kinds {
+    words = List.copyOf(words);
+  }
 
-  /** The kinds, the best first. */
+  /** The kinds, the best first; those down to comparisons have groups of their own to compare. */
   private enum Kind {
     RANDOMISED("page.randomised-trials"),
     QUASI_RANDOMISED("page.quasi-randomised-trials"),
@@ -56,17 +67,30 @@ final class KindWords {
 
   private static final List<Kind> KINDS = List.of(Kind.values());
 
-  /** Such as "1 comparison", "2 series"; the best first. */
-  static List<String> of(Tally tally) {
+  /** The kinds of what is recorded. */
+  static Kinds of(Tally tally) {
     int[] studies = new int[KINDS.size()];
     tally.designs().forEach((design, count) -> studies[Kind.of(design).ordinal()] += count);
     studies[Kind.NOT_STATED.ordinal()] = tally.designNotGiven();
     List<String> words = new ArrayList<>(2);
+    boolean compare = false;
     for (Kind kind : KINDS) {
-      if (studies[kind.ordinal()] > 0) {
-        words.add(kind.words(studies[kind.ordinal()]));
+      int ofKind = studies[kind.ordinal()];
+      if (ofKind > 0) {
+        words.add(kind.words(ofKind));
+        compare |= kind.compareTo(Kind.COMPARATIVE) <= 0;
       }
     }
-    return words;
+    return new Kinds(words, compare, words.size() == 1 && studies[Kind.SERIES.ordinal()] > 0);
+  }
+
+  /** Such as "1 comparison"; empty where nothing is recorded. */
+  public String best() {
+    return words.isEmpty() ? "" : words.get(0);
+  }
+
+  /** Those after the best, such as "2 series, 1 case report". */
+  public String others() {
+    return words.size() < 2 ? "" : String.join(", ", words.subList(1, words.size()));
   }
 }
