@@ -2,24 +2,25 @@ package gapwise.claim;
 
 import static gapwise.sentence.Sentences.say;
 
-import gapwise.answer.Answers;
 import gapwise.claim.Verdict.Offer;
 import gapwise.claim.Verdict.Refused;
 import gapwise.evidence.vocabulary.Clock;
 import gapwise.evidence.vocabulary.Outcome;
+import gapwise.selection.Question;
 import gapwise.selection.Selection;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** What a claim may not compare, and what it cannot for want of reports. */
 final class ClaimRules {
-  private final Answers answers;
+  private final Function<Question, Selection> select;
   private final Claim claim;
 
-  ClaimRules(Answers answers, Claim claim) {
-    this.answers = answers;
+  ClaimRules(Function<Question, Selection> select, Claim claim) {
+    this.select = select;
     this.claim = claim;
   }
 
@@ -72,8 +73,8 @@ final class ClaimRules {
   }
 
   Ground ground() {
-    Selection a = answers.select(claim.alone(claim.a()));
-    Selection b = answers.select(claim.alone(claim.b()));
+    Selection a = select.apply(claim.alone(claim.a()));
+    Selection b = select.apply(claim.alone(claim.b()));
     for (Claim.Side side : List.of(claim.a(), claim.b())) {
       Selection own = side == claim.a() ? a : b;
       if (own.rows().isEmpty()) {

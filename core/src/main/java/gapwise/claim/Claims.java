@@ -39,7 +39,7 @@ public final class Claims {
     if (apart.isPresent()) {
       return apart.get();
     }
-    ClaimRules.Ground ground = new ClaimRules(answers, claim).ground();
+    ClaimRules.Ground ground = new ClaimRules(answers::select, claim).ground();
     if (ground instanceof ClaimRules.Ground.Not not) {
       return not.why();
     }
@@ -54,47 +54,6 @@ public final class Claims {
       }
     }
     return examined(claim, answer);
-  }
-
-  /**
-   * Only what studies that hold both methods say, for a page of many comparisons; the same numbers
-   * as of the claim examined whole. Empty where the claim cannot be examined.
-   */
-  public Optional<Part> within(Claim claim) {
-    if (ClaimRules.apart(claim).isPresent()
-        || !(new ClaimRules(answers, claim).ground() instanceof ClaimRules.Ground.Shared shared)) {
-      return Optional.empty();
-    }
-    Selection selection = answers.select(claim.both(shared.clock()));
-    return Optional.of(
-        new DirectPart(answers.runner(), claim, Effect.of(selection.settled()))
-            .of(ArmTable.of(answers.select(claim.every(selection)).byMethod())));
-  }
-
-  /**
-   * Only what a network of studies says, and what adjusting says, for a page of many comparisons;
-   * the same numbers as of the claim examined whole.
-   */
-  public Through through(Claim claim) {
-    if (ClaimRules.apart(claim).isPresent()
-        || !(new ClaimRules(answers, claim).ground() instanceof ClaimRules.Ground.Shared shared)) {
-      return Through.NOTHING;
-    }
-    Selection selection = answers.select(claim.both(shared.clock()));
-    if (rows(selection, claim.a().method()).isEmpty()
-        || rows(selection, claim.b().method()).isEmpty()) {
-      return Through.NOTHING;
-    }
-    ArmTable table = ArmTable.of(answers.select(claim.every(selection)).byMethod());
-    Optional<Part> indirect =
-        table.joinsThroughOthers(claim.a().method(), claim.b().method())
-            ? Optional.of(
-                    new IndirectPart(answers.runner(), claim, Effect.of(selection.settled()))
-                        .of(table))
-                .filter(part -> part.compared().isPresent())
-            : Optional.empty();
-    AdjustedPart adjusted = new AdjustedPart(answers.runner(), claim, selection);
-    return new Through(indirect, adjusted.fullest(), adjusted.patientsCompared());
   }
 
   private Examined examined(Claim claim, Answer answer) {
@@ -130,7 +89,7 @@ public final class Claims {
         .toList();
   }
 
-  private static List<SelectedRow> rows(Selection selection, Method method) {
+  static List<SelectedRow> rows(Selection selection, Method method) {
     return selection.rows().stream()
         .filter(row -> row.arm().method().principal().equals(method))
         .toList();

@@ -101,8 +101,8 @@ public record PlacesPart(List<Double> values) {
 
   private <D extends StudyData> List<PlaceResult> among(
       Synthesis<D> synthesis, List<Integer> places, Pooled pooled) {
-    List<Studies.Entry<D>> entries =
-        places.stream().map(place -> synthesis.studies().pooled().get(place)).toList();
+    List<Studies.Entry<D>> pooledEntries = synthesis.studies().pooled();
+    List<Studies.Entry<D>> entries = places.stream().map(pooledEntries::get).toList();
     BackTransform back =
         synthesis.measure().shown(entries.stream().map(one -> one.data().orElseThrow()).toList());
     List<Double> own = own(synthesis, entries, back);

@@ -35,6 +35,10 @@ public record Tally(int studies, int arms, long patients, Map<Design, Integer> d
 
   /** Studies whose design is not given. */
   public int designNotGiven() {
-    return studies - designs.values().stream().mapToInt(Integer::intValue).sum();
+    int given = 0;
+    for (int ofDesign : designs.values()) {
+      given += ofDesign;
+    }
+    return studies - given;
   }
 }

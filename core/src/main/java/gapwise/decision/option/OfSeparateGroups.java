@@ -11,15 +11,11 @@ import java.util.Optional;
 public final class OfSeparateGroups {
   private OfSeparateGroups() {}
 
-  /** Every pair of methods of every column with such a difference, in order. */
-  public static List<PairApart> of(Answers answers, OptionTable table) {
-    List<PairApart> pairs = new ArrayList<>();
-    for (Column column : table.columns()) {
-      if (column.matters().isPresent()) {
-        pairs.addAll(of(Averages.of(answers, table, column), table, column));
-      }
-    }
-    return pairs;
+  /** Every pair of methods of a column, in order; none where it has no such difference. */
+  public static List<PairApart> of(Answers answers, OptionTable table, Column column) {
+    return column.matters().isEmpty()
+        ? List.of()
+        : of(Averages.of(answers, table, column), table, column);
   }
 
   private static List<PairApart> of(

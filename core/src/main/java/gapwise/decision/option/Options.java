@@ -60,37 +60,47 @@ public final class Options {
     this.judgements = judgements;
   }
 
-  /** The table for a question. */
-  public OptionTable table(OptionQuestion asked) {
-    Set<String> methods = methods(asked.situation().among());
-    List<Asking> askings = new ArrayList<>();
-    askings.add(Asking.of(search, asked.among(), keeping(methods)));
-    askings.add(Asking.of(search, asked.amongAmputations(), amputations(methods)));
-    List<Column> columns = new ArrayList<>();
-    List<Map<Method, MethodLine>> lines = new ArrayList<>();
-    for (Aspect aspect : asked.aspects()) {
-      Outcome outcome = outcome(asked, aspect, askings);
-      List<Selection> selections = new ArrayList<>();
-      Map<Method, MethodLine> found = new HashMap<>();
-      for (Asking asking : askings) {
-        Question question =
-            Question.about(outcome, asking.among()).withLeastStatus(asked.leastStatus());
-        Selection selection = answers.select(question).byMethod();
-        selections.add(selection);
-        lines(selection, asking.reporting(search, outcome))
-            .forEach(line -> found.put(line.of().method(), line));
-      }
-      columns.add(column(asked, aspect, outcome, selections, askings));
-      lines.add(found);
+  /** What is reported of an aspect. */
+  public Reported reported(OptionQuestion asked, Aspect aspect) {
+    List<Asking> askings = askings(asked);
+    Outcome outcome = outcome(asked, aspect, askings);
+    List<Selection> selections = new ArrayList<>();
+    Map<Method, MethodLine> found = new HashMap<>();
+    for (Asking asking : askings) {
+      Question question =
+          Question.about(outcome, asking.among()).withLeastStatus(asked.leastStatus());
+      Selection selection = answers.select(question).byMethod();
+      selections.add(selection);
+      lines(selection, asking.reporting(search, outcome))
+          .forEach(line -> found.put(line.of().method(), line));
     }
+    return new Reported(column(asked, aspect, outcome, selections, askings), found);
+  }
+
+  /**
+   * The table for a question.
+   *
+   * @param reported what is reported of each of its aspects, in their order
+   */
+  public OptionTable table(OptionQuestion asked, List<Reported> reported) {
+    Set<String> methods = methods(asked.situation().among());
+    List<Asking> askings = askings(asked);
     List<Option> options = new ArrayList<>();
     for (Method method : Method.vocabulary().all()) {
       int studies = askings.stream().mapToInt(asking -> asking.studies(method)).sum();
       if (isListed(method, methods, studies)) {
-        options.add(option(asked, method, studies, columns, lines));
+        options.add(option(asked, method, studies, reported));
       }
     }
-    return new OptionTable(asked, columns, options);
+    return new OptionTable(asked, reported.stream().map(Reported::column).toList(), options);
+  }
+
+  /** Those whose limb is kept, and amputations. */
+  private List<Asking> askings(OptionQuestion asked) {
+    Set<String> methods = methods(asked.situation().among());
+    return List.of(
+        Asking.of(search, asked.among(), keeping(methods)),
+        Asking.of(search, asked.amongAmputations(), amputations(methods)));
   }
 
   /** A line for each method that has rows, or of which a group reports the outcome. */
@@ -186,21 +196,11 @@ public final class Options {
             .toList());
   }
 
-  private Option option(
-      OptionQuestion asked,
-      Method method,
-      int studies,
-      List<Column> columns,
-      List<Map<Method, MethodLine>> lines) {
+  private Option option(OptionQuestion asked, Method method, int studies, List<Reported> reported) {
     List<Cell> cells = new ArrayList<>();
-    for (int i = 0; i < columns.size(); i++) {
-      cells.add(
-          cell(
-              asked,
-              method,
-              studies,
-              columns.get(i),
-              Optional.ofNullable(lines.get(i).get(method))));
+    for (Reported one : reported) {
+      Optional<MethodLine> line = Optional.ofNullable(one.lines().get(method));
+      cells.add(cell(asked, method, studies, one.column(), line));
     }
     return new Option(method, studies, cells);
   }

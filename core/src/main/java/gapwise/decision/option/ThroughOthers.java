@@ -2,7 +2,7 @@ package gapwise.decision.option;
 
 import gapwise.answer.Answers;
 import gapwise.claim.Claim;
-import gapwise.claim.Claims;
+import gapwise.claim.Pairs;
 import gapwise.claim.Through;
 import gapwise.evidence.vocabulary.Method;
 import java.util.ArrayList;
@@ -13,10 +13,10 @@ public final class ThroughOthers {
   /** Of more methods there are more pairs than a page can tell; they must be named. Our choice. */
   public static final int MOST_METHODS = 10;
 
-  private final Claims claims;
+  private final Answers answers;
 
   public ThroughOthers(Answers answers) {
-    this.claims = new Claims(answers);
+    this.answers = answers;
   }
 
   /** Methods of which something is known of an outcome. */
@@ -34,10 +34,11 @@ public final class ThroughOthers {
     if (methods.size() > MOST_METHODS) {
       return pairs;
     }
+    Pairs asked = new Pairs(answers);
     for (int i = 0; i < methods.size(); i++) {
       for (int j = i + 1; j < methods.size(); j++) {
         Claim claim = WithinStudies.claim(table, column, methods.get(i), methods.get(j));
-        Through through = claims.through(claim);
+        Through through = asked.through(claim);
         if (through.speaks()) {
           pairs.add(new PairThrough(column, methods.get(i), methods.get(j), through));
         }

@@ -8,16 +8,18 @@ import gapwise.analysis.synthesis.SynthesisResult;
 import gapwise.answer.Answers;
 import gapwise.answer.MethodLine;
 import gapwise.claim.Claim;
-import gapwise.claim.Claims;
 import gapwise.claim.Compared;
 import gapwise.claim.Direction;
+import gapwise.claim.Pairs;
 import gapwise.claim.Part;
 import gapwise.decision.certainty.Rating;
 import gapwise.evidence.vocabulary.Method;
 import gapwise.figure.value.Estimate;
 import gapwise.selection.Question;
 import gapwise.selection.SelectedRow;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -25,49 +27,83 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.BooleanSupplier;
 import java.util.stream.Collectors;
 
-/** The options of a table compared within studies, wherever some study holds two of them. */
+/**
+ * The options of a table compared by one outcome within studies, wherever some study holds two of
+ * them, pair after pair: where many studies do this takes long, and whoever is stopped goes on from
+ * there. Safe for use by many threads, which wait for one another.
+ */
 public final class WithinStudies {
   private final Answers answers;
-  private final Claims claims;
+  private final OptionTable table;
+  private final Column column;
+  private final Pairs asked;
+  private final Deque<Both> left;
+  private final List<PairWithin> told = new ArrayList<>();
 
-  public WithinStudies(Answers answers) {
+  /** Two methods with the studies that hold both. */
+  private record Both(Method first, Method second, Set<String> studies) {}
+
+  public WithinStudies(Answers answers, OptionTable table, Column column) {
     this.answers = answers;
-    this.claims = new Claims(answers);
+    this.table = table;
+    this.column = column;
+    this.asked = new Pairs(answers);
+    this.left = new ArrayDeque<>(both(table, column));
   }
 
-  /** Every pair of every outcome that some study compares, by outcome and then in order. */
-  public List<PairWithin> of(OptionTable table) {
-    List<PairWithin> pairs = new ArrayList<>();
-    for (Column column : table.columns()) {
-      Map<String, Set<Method>> held = new HashMap<>();
-      for (SelectedRow row : column.rows()) {
-        held.computeIfAbsent(row.study().id(), id -> new HashSet<>())
-            .add(row.arm().method().principal());
-      }
-      List<Method> methods = table.options().stream().map(Option::method).toList();
-      for (int i = 0; i < methods.size(); i++) {
-        for (int j = i + 1; j < methods.size(); j++) {
-          Set<Method> both = Set.of(methods.get(i), methods.get(j));
-          Set<String> studies =
-              held.entrySet().stream()
-                  .filter(one -> one.getValue().containsAll(both))
-                  .map(Map.Entry::getKey)
-                  .collect(Collectors.toSet());
-          if (!studies.isEmpty()) {
-            pair(table, column, methods.get(i), methods.get(j), studies).ifPresent(pairs::add);
-          }
+  private static List<Both> both(OptionTable table, Column column) {
+    Map<String, Set<Method>> held = new HashMap<>();
+    for (SelectedRow row : column.rows()) {
+      held.computeIfAbsent(row.study().id(), id -> new HashSet<>())
+          .add(row.arm().method().principal());
+    }
+    List<Both> pairs = new ArrayList<>();
+    List<Method> methods = table.options().stream().map(Option::method).toList();
+    for (int i = 0; i < methods.size(); i++) {
+      for (int j = i + 1; j < methods.size(); j++) {
+        Set<Method> both = Set.of(methods.get(i), methods.get(j));
+        Set<String> studies =
+            held.entrySet().stream()
+                .filter(one -> one.getValue().containsAll(both))
+                .map(Map.Entry::getKey)
+                .collect(Collectors.toSet());
+        if (!studies.isEmpty()) {
+          pairs.add(new Both(methods.get(i), methods.get(j), studies));
         }
       }
     }
     return pairs;
   }
 
-  private Optional<PairWithin> pair(
-      OptionTable table, Column column, Method first, Method second, Set<String> studies) {
-    Claim claim = claim(table, column, first, second);
-    return claims.within(claim).map(part -> pair(table, column, claim, part, studies));
+  /** Whether every pair is told. */
+  public synchronized boolean isDone() {
+    return left.isEmpty();
+  }
+
+  /**
+   * Goes on.
+   *
+   * @param enough asked after each pair whether to stop
+   */
+  public synchronized void goOn(BooleanSupplier enough) {
+    while (!left.isEmpty()) {
+      Both next = left.getFirst();
+      Claim claim = claim(table, column, next.first(), next.second());
+      asked.within(claim).map(part -> pair(claim, part, next.studies())).ifPresent(told::add);
+      left.removeFirst();
+      if (enough.getAsBoolean()) {
+        return;
+      }
+    }
+  }
+
+  /** Every pair that some study compares, in order, worked out as far as it is not. */
+  public synchronized List<PairWithin> all() {
+    goOn(() -> false);
+    return List.copyOf(told);
   }
 
   /** That the first has more than the second, among the groups of a table. */
@@ -83,12 +119,10 @@ public final class WithinStudies {
         table.asked().leastStatus());
   }
 
-  private PairWithin pair(
-      OptionTable table, Column column, Claim claim, Part part, Set<String> studies) {
+  private PairWithin pair(Claim claim, Part part, Set<String> studies) {
     Method first = claim.a().method();
     Method second = claim.b().method();
-    OptionalDouble base =
-        part.compared().isPresent() ? base(table, column, second) : OptionalDouble.empty();
+    OptionalDouble base = part.compared().isPresent() ? base(second) : OptionalDouble.empty();
     Optional<Estimate> difference =
         base.isPresent()
             ? part.compared().map(compared -> compared.difference(base.getAsDouble()))
@@ -110,11 +144,11 @@ public final class WithinStudies {
         part,
         difference,
         rating,
-        base.isPresent() ? chances(column, part, base.getAsDouble()) : Optional.empty());
+        base.isPresent() ? chances(part, base.getAsDouble()) : Optional.empty());
   }
 
   /** What the second method has by itself, where that leaves room on both sides. */
-  private static OptionalDouble base(OptionTable table, Column column, Method method) {
+  private OptionalDouble base(Method method) {
     for (Option option : table.options()) {
       if (option.method().equals(method)
           && table.cell(option, column) instanceof Cell.Known known) {
@@ -133,7 +167,7 @@ public final class WithinStudies {
   }
 
   /** By the posterior of the ratio, where a difference that matters is named. */
-  private Optional<Chances> chances(Column column, Part part, double base) {
+  private Optional<Chances> chances(Part part, double base) {
     if (column.matters().isEmpty()
         || part.plan().isEmpty()
         || !part.plan().get().path("model").asText().equals("bayesian")) {

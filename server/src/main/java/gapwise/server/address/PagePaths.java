@@ -29,6 +29,7 @@ public final class PagePaths {
   public static final String OVER_TIME_RESULT = "/over-time/result";
   public static final String MAP = "/map";
   public static final String CASE = "/case";
+  public static final String CASE_RESULT = "/case/result";
   public static final String CLAIM = "/claim";
   public static final String CLAIM_RESULT = "/claim/result";
   public static final String DESK = "/desk";

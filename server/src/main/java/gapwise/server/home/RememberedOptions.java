@@ -5,6 +5,7 @@ import gapwise.curation.StudiesAt;
 import gapwise.decision.certainty.Judgement;
 import gapwise.decision.certainty.Settled;
 import gapwise.decision.option.Aspect;
+import gapwise.decision.option.Column;
 import gapwise.decision.option.JudgedNumber;
 import gapwise.decision.option.OfSeparateGroups;
 import gapwise.decision.option.OptionQuestion;
@@ -13,24 +14,32 @@ import gapwise.decision.option.Options;
 import gapwise.decision.option.PairApart;
 import gapwise.decision.option.PairThrough;
 import gapwise.decision.option.PairWithin;
+import gapwise.decision.option.Reported;
 import gapwise.decision.option.ThroughOthers;
 import gapwise.decision.option.WithinStudies;
 import gapwise.search.StudySearch;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiFunction;
+import java.util.function.BooleanSupplier;
 
 /**
  * Remembers the latest tables of options in one state of the evidence base, since each holds an
- * analysis for every outcome. Safe for use by many threads.
+ * analysis for every outcome, worked out outcome by outcome. Safe for use by many threads.
  */
 public final class RememberedOptions {
-  /** A table holds the rows of all its outcomes. */
+  /** Tables that hold the rows of all their outcomes; a large one by itself. */
   private static final int MOST = 16;
 
-  private static final int MOST_OUTCOMES = 64;
+  /** Tables, and outcomes of them, that are worked out bit by bit just now. */
+  private static final int MOST_BEGUN = 2;
+
+  private static final int MOST_OUTCOMES = MOST * Aspect.values().length;
 
   private final Remembered<OptionQuestion, OptionTable> tables;
-  private final Remembered<OptionQuestion, Compared> compared;
+  private final Remembered<OptionQuestion, Remembered<Aspect, Reported>> begun;
+  private final Remembered<OfAspect, WithinStudies> within;
+  private final Remembered<OfAspect, Compared> compared;
   private final Remembered<OfAspect, List<PairThrough>> through;
 
   private record OfAspect(OptionQuestion question, Aspect aspect) {}
@@ -50,27 +59,55 @@ public final class RememberedOptions {
 
   RememberedOptions(StudySearch search, Answers answers, StudiesAt studies) {
     Options options = new Options(search, answers, number -> settled(studies, number));
-    this.tables = new Remembered<>(MOST, options::table);
-    WithinStudies within = new WithinStudies(answers);
-    this.compared =
+    this.begun =
+        new Remembered<>(
+            MOST_BEGUN,
+            question ->
+                new Remembered<>(
+                    Aspect.values().length, aspect -> options.reported(question, aspect)));
+    this.tables =
         new Remembered<>(
             MOST,
+            RowMemory.MOST_ROWS,
+            RememberedOptions::rows,
             question -> {
-              OptionTable table = tables.of(question);
-              return new Compared(within.of(table), OfSeparateGroups.of(answers, table));
+              Remembered<Aspect, Reported> reported = begun.of(question);
+              return options.table(
+                  question, question.aspects().stream().map(reported::of).toList());
             });
-    ThroughOthers others = new ThroughOthers(answers);
-    this.through =
+    this.within =
+        ofAspects(MOST_BEGUN, (table, column) -> new WithinStudies(answers, table, column));
+    this.compared =
         new Remembered<>(
             MOST_OUTCOMES,
             asked -> {
-              OptionTable table = tables.of(asked.question());
-              return table.columns().stream()
-                  .filter(column -> column.aspect() == asked.aspect())
-                  .findFirst()
-                  .map(column -> others.of(table, column))
-                  .orElse(List.of());
+              List<PairWithin> pairs = within.of(asked).all();
+              OptionTable table = table(asked.question());
+              return new Compared(
+                  pairs, OfSeparateGroups.of(answers, table, column(table, asked.aspect())));
             });
+    this.through = ofAspects(MOST_OUTCOMES, new ThroughOthers(answers)::of);
+  }
+
+  private <T> Remembered<OfAspect, T> ofAspects(
+      int most, BiFunction<OptionTable, Column, T> workedOut) {
+    return new Remembered<>(
+        most,
+        asked -> {
+          OptionTable table = table(asked.question());
+          return workedOut.apply(table, column(table, asked.aspect()));
+        });
+  }
+
+  private static Column column(OptionTable table, Aspect aspect) {
+    return table.columns().stream()
+        .filter(column -> column.aspect() == aspect)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static int rows(OptionTable table) {
+    return table.columns().stream().mapToInt(column -> column.rows().size()).sum();
   }
 
   /** Whether networks and adjusting are worked out for an outcome. */
@@ -95,19 +132,47 @@ public final class RememberedOptions {
                     kept.stamp().version()));
   }
 
-  /** Whether a table is there already. */
-  public boolean has(OptionQuestion question) {
-    return tables.has(question) && compared.has(question);
-  }
-
   /** Whether a table is there already, its options against each other or not. */
   public boolean hasTable(OptionQuestion question) {
     return tables.has(question);
   }
 
+  /** Whether what is reported of an outcome is there already. */
+  boolean hasReported(OptionQuestion question, Aspect aspect) {
+    return tables.has(question) || (begun.has(question) && begun.of(question).has(aspect));
+  }
+
+  /** Works out what is reported of an outcome, a part of the table. */
+  void report(OptionQuestion question, Aspect aspect) {
+    begun.of(question).of(aspect);
+  }
+
+  /** Whether the options are set against each other by an outcome. */
+  boolean hasCompared(OptionQuestion question, Aspect aspect) {
+    return compared.has(new OfAspect(question, aspect));
+  }
+
+  /** Goes on with the pairs of an outcome, until the last is told or it is asked to stop. */
+  void compare(OptionQuestion question, Aspect aspect, BooleanSupplier enough) {
+    OfAspect asked = new OfAspect(question, aspect);
+    within.of(asked).goOn(enough);
+    if (within.of(asked).isDone()) {
+      compared.of(asked);
+    }
+  }
+
+  /** Its options against each other by one outcome. */
+  Compared compared(OptionQuestion question, Aspect aspect) {
+    return compared.of(new OfAspect(question, aspect));
+  }
+
   /** Its options against each other. */
   public Compared compared(OptionQuestion question) {
-    return compared.of(question);
+    List<Compared> all =
+        question.aspects().stream().map(aspect -> compared(question, aspect)).toList();
+    return new Compared(
+        all.stream().flatMap(one -> one.within().stream()).toList(),
+        all.stream().flatMap(one -> one.apart().stream()).toList());
   }
 
   /** The table for a question. */

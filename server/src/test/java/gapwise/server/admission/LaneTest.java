@@ -20,6 +20,8 @@ class LaneTest {
     "GET, /funnel/result, ANSWERS",
     "GET, /over-time/result, ANSWERS",
     "GET, /claim/result, ANSWERS",
+    "GET, /case/result, ANSWERS",
+    "GET, /compare/table, ANSWERS",
     "GET, /claim/ways, ANSWERS",
     "GET, /over-time, ANSWERS",
     "GET, /api/v1/over-time, ANSWERS",

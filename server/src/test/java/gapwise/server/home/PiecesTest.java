@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gapwise.budget.WorkStoppedException;
 import gapwise.server.admission.BusyException;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -17,11 +19,13 @@ import org.junit.jupiter.api.Test;
 class PiecesTest {
   private final List<String> worked = new ArrayList<>();
   private final Set<String> kept = new HashSet<>();
+  private Instant now = Instant.EPOCH;
+  private Duration took = Duration.ofSeconds(2);
 
   /** Pieces for which the time of a request is over after so many of them. */
   private Pieces pieces(int before) {
     int start = worked.size();
-    Pieces pieces = new Pieces();
+    Pieces pieces = new Pieces(() -> now);
     for (String name : List.of("table", "compared", "averages")) {
       pieces.and(
           () -> kept.contains(name),
@@ -30,6 +34,7 @@ class PiecesTest {
               throw WorkStoppedException.outOfTime(20);
             }
             worked.add(name);
+            now = now.plus(took);
             kept.add(name);
           });
     }
@@ -52,7 +57,7 @@ class PiecesTest {
   }
 
   @Test
-  void aPageFetchesOnePieceARequest() {
+  void aPageFetchesOneLongPieceARequest() {
     Pieces pieces = pieces(9);
     assertFalse(pieces.areThere());
     pieces.next();
@@ -62,6 +67,16 @@ class PiecesTest {
     assertTrue(pieces.areThere());
     pieces.next();
     assertEquals(3, worked.size());
+  }
+
+  @Test
+  void piecesThatBeginWithinASecondComeTogether() {
+    took = Duration.ofMillis(600);
+    Pieces pieces = pieces(9);
+    pieces.next();
+    assertEquals(List.of("table", "compared"), worked);
+    pieces.next();
+    assertTrue(pieces.areThere());
   }
 
   @Test

@@ -52,7 +52,7 @@ public final class ComparePage {
   private void table(Context context) {
     Address address = new Address(context.queryParamMap());
     templates.show(
-        context, "option/CompareShown", view(Fetching.plain(address), Fetching.Way.WHOLE));
+        context, "option/CompareShown", view(Fetching.plain(address), Fetching.Way.PART));
   }
 
   private void through(Context context) {

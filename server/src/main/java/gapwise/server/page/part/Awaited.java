@@ -35,4 +35,16 @@ public record Awaited(String words, Fetching fetching) {
         ? Optional.empty()
         : Optional.of(new Awaited(say("page.awaited", Map.of("groups", groups)), fetching));
   }
+
+  /**
+   * The wait for the place of a case, which is kept nowhere, so that whoever fetches it works it
+   * out; empty where it can be shown now.
+   *
+   * @param groups that report what the case has reached
+   */
+  public static Optional<Awaited> ofCase(int groups, Fetching.Way way, Fetching fetching) {
+    return groups < MANY || way != Fetching.Way.PAGE
+        ? Optional.empty()
+        : Optional.of(new Awaited(say("page.awaited-case", Map.of("groups", groups)), fetching));
+  }
 }

@@ -36,11 +36,10 @@ public record Fetching(String part, String whole) {
         pieces.all();
         return true;
       }
-      boolean there = pieces.areThere();
-      if (this == PART && !there) {
+      if (this == PART && !pieces.areThere()) {
         pieces.next();
       }
-      return there;
+      return pieces.areThere();
     }
   }
 

@@ -14,6 +14,7 @@ import gapwise.place.UsualCourse;
 import gapwise.place.UsualCourses;
 import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
+import gapwise.search.SearchRequest;
 import gapwise.search.StudySearch;
 import gapwise.server.account.Right;
 import gapwise.server.address.Address;
@@ -23,6 +24,8 @@ import gapwise.server.page.Place;
 import gapwise.server.page.Site;
 import gapwise.server.page.Sites;
 import gapwise.server.page.Templates;
+import gapwise.server.page.part.Awaited;
+import gapwise.server.page.part.Fetching;
 import gapwise.server.page.part.TakeFigure;
 import gapwise.server.page.part.TwoWidths;
 import gapwise.server.route.Routes;
@@ -30,7 +33,9 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /** One case held against published evidence; the case stands in the address and nowhere else. */
 public final class CasePage {
@@ -40,6 +45,7 @@ public final class CasePage {
   private final Templates templates;
   private final Sites sites;
   private final PlacedCases cases;
+  private final StudySearch search;
   private final UsualCourses usual;
   private final Edition edition;
 
@@ -53,6 +59,7 @@ public final class CasePage {
     this.templates = templates;
     this.sites = sites;
     this.cases = new PlacedCases(answers);
+    this.search = search;
     this.usual = new UsualCourses(answers, search, studies);
     this.edition = edition;
   }
@@ -61,21 +68,31 @@ public final class CasePage {
   public void addTo(Routes routes) {
     routes.get(PagePaths.CASE, Right.SEE, this::show);
     routes.get(COURSE, Right.SEE, this::showCourse);
+    routes.get(PagePaths.CASE_RESULT, Right.SEE, this::part);
   }
 
   private void show(Context context) {
-    Address address = new Address(context.queryParamMap());
+    Address asked = new Address(context.queryParamMap());
+    Address address = Fetching.plain(asked);
     Optional<Address> changed = new CourseRows(address, usual(address)).changed();
     if (changed.isPresent()) {
       context.redirect(
           changed.get().at(PagePaths.CASE) + "#" + CourseRows.field(address), HttpStatus.SEE_OTHER);
       return;
     }
-    CaseView view = view(address);
+    show(context, "place/CasePage", view(address, Fetching.Way.of(asked)));
+  }
+
+  private void part(Context context) {
+    Address address = Fetching.plain(new Address(context.queryParamMap()));
+    show(context, "place/CaseShown", view(address, Fetching.Way.PART));
+  }
+
+  private void show(Context context, String template, CaseView view) {
     if (view instanceof CaseView.Wrong) {
       context.status(HttpStatus.UNPROCESSABLE_CONTENT);
     }
-    templates.show(context, "place/CasePage", view);
+    templates.show(context, template, view);
   }
 
   private void showCourse(Context context) {
@@ -83,14 +100,14 @@ public final class CasePage {
         context, "place/CaseCourse", entered(new Address(context.queryParamMap()), edition));
   }
 
-  private CaseView view(Address address) {
+  private CaseView view(Address address, Fetching.Way way) {
     Entered entered = entered(address, edition);
     if (!entered.problems().isEmpty()) {
       return new CaseView.Wrong(site(address), form(address, entered.problems()), entered);
     }
     return entered
         .patientCase()
-        .<CaseView>map(patientCase -> placed(address, patientCase, entered))
+        .map(patientCase -> told(address, patientCase, entered, way))
         .orElseGet(() -> new CaseView.Empty(site(address), form(address, List.of()), entered));
   }
 
@@ -122,6 +139,25 @@ public final class CasePage {
     return address.parameters().isEmpty()
         ? UsualCourse.NONE
         : usual.of(Method.vocabulary().find(address.first("method")));
+  }
+
+  private CaseView told(
+      Address address, PatientCase patientCase, Entered entered, Fetching.Way way) {
+    Fetching fetching = Fetching.of(address, PagePaths.CASE_RESULT, PagePaths.CASE);
+    return Awaited.ofCase(groups(patientCase), way, fetching)
+        .<CaseView>map(
+            awaited ->
+                new CaseView.Working(site(address), form(address, List.of()), entered, awaited))
+        .orElseGet(() -> placed(address, patientCase, entered));
+  }
+
+  /** Groups that report what the case has reached. */
+  private int groups(PatientCase patientCase) {
+    Set<String> outcomes =
+        patientCase.reached().stream()
+            .map(reached -> reached.milestone().outcome().code())
+            .collect(Collectors.toSet());
+    return outcomes.isEmpty() ? 0 : search.count(SearchRequest.EVERYTHING.withOutcomes(outcomes));
   }
 
   private CaseView.Placed placed(Address address, PatientCase patientCase, Entered entered) {

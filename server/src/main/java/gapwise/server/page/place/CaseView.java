@@ -12,6 +12,7 @@ import gapwise.problem.Problem;
 import gapwise.server.address.Address;
 import gapwise.server.address.PagePaths;
 import gapwise.server.page.Site;
+import gapwise.server.page.part.Awaited;
 import gapwise.server.page.part.TakeFigure;
 import gapwise.server.page.part.TwoWidths;
 import java.util.ArrayList;
@@ -37,6 +38,9 @@ public sealed interface CaseView {
 
   /** Something that is entered cannot be; the form says what, field by field. */
   record Wrong(Site site, CaseForm form, Entered entered) implements CaseView {}
+
+  /** A case among so many groups that its place takes seconds. */
+  record Working(Site site, CaseForm form, Entered entered, Awaited awaited) implements CaseView {}
 
   /**
    * A case with its place.
