@@ -31,7 +31,8 @@ class SheetFetchedTest {
   /** How many requests of one piece it takes until the sheet is there. */
   private static int pieces(String query) throws Exception {
     int pieces = 0;
-    while (!body("/sheet/shown?" + query).contains("<section class=\"sheet patient")) {
+    while (pieces < 100
+        && !body("/sheet/shown?" + query).contains("<section class=\"sheet patient")) {
       pieces++;
     }
     return pieces;
@@ -39,14 +40,16 @@ class SheetFetchedTest {
 
   /** What no other test asks, so that nothing of it is remembered. */
   @Test
-  void thePageComesBeforeAnythingIsWorkedOutAndEachRequestWorksOutOnePiece() throws Exception {
+  void thePageComesBeforeAnythingIsWorkedOutAndFetchesItPieceByPiece() throws Exception {
     String asked = TWO + "&from=3.7&to=6.1" + WEIGHING;
     String page = body("/sheet?" + asked);
     assertTrue(page.contains("hx-get=\"/sheet/shown?"), page);
     assertTrue(page.contains("&amp;whole=yes\">Show the result</a></p></noscript>"), page);
     assertFalse(page.contains("<section class=\"sheet"), page);
-    // The table, its options against each other, and the averages of the two outcomes weighed.
-    assertEquals(4, pieces(asked));
+    // Two outcomes, their table, their options against each other, and their averages; those that
+    // begin within a second come together, and the last is shown at once.
+    int fetched = pieces(asked);
+    assertTrue(fetched < 7, "fetched " + fetched);
     assertTrue(body("/sheet?" + asked).contains("<section class=\"sheet team"));
     assertFalse(body("/sheet/shown?" + asked).contains("<html"));
   }
