@@ -78,6 +78,11 @@ public final class WithinStudies {
     return pairs;
   }
 
+  /** Rows that are held while pairs are told: those of the outcome, by themselves and together. */
+  public int rows() {
+    return 2 * column.rows().size();
+  }
+
   /** Whether every pair is told. */
   public synchronized boolean isDone() {
     return left.isEmpty();

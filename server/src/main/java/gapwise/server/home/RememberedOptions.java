@@ -20,7 +20,6 @@ import gapwise.decision.option.WithinStudies;
 import gapwise.search.StudySearch;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.BiFunction;
 import java.util.function.BooleanSupplier;
 
 /**
@@ -28,16 +27,22 @@ import java.util.function.BooleanSupplier;
  * analysis for every outcome, worked out outcome by outcome. Safe for use by many threads.
  */
 public final class RememberedOptions {
-  /** Tables that hold the rows of all their outcomes; a large one by itself. */
-  private static final int MOST = 16;
-
-  /** Tables, and outcomes of them, that are worked out bit by bit just now. */
-  private static final int MOST_BEGUN = 2;
+  /**
+   * Tables, done and begun: each is worked out bit by bit, and whoever asks by turns with so many
+   * others goes on from what is there.
+   */
+  private static final int MOST = 32;
 
   private static final int MOST_OUTCOMES = MOST * Aspect.values().length;
 
+  /** Rows of outcomes: all of all groups of a large base. */
+  private static final int MOST_ROWS = 10 * RowMemory.MOST_ROWS;
+
+  /** Rows held while pairs are told: those of one outcome of a large base. */
+  private static final int MOST_ROWS_OF_PAIRS = 3 * RowMemory.MOST_ROWS;
+
   private final Remembered<OptionQuestion, OptionTable> tables;
-  private final Remembered<OptionQuestion, Remembered<Aspect, Reported>> begun;
+  private final Remembered<OfAspect, Reported> reported;
   private final Remembered<OfAspect, WithinStudies> within;
   private final Remembered<OfAspect, Compared> compared;
   private final Remembered<OfAspect, List<PairThrough>> through;
@@ -59,24 +64,32 @@ public final class RememberedOptions {
 
   RememberedOptions(StudySearch search, Answers answers, StudiesAt studies) {
     Options options = new Options(search, answers, number -> settled(studies, number));
-    this.begun =
+    this.reported =
         new Remembered<>(
-            MOST_BEGUN,
-            question ->
-                new Remembered<>(
-                    Aspect.values().length, aspect -> options.reported(question, aspect)));
+            MOST_OUTCOMES,
+            MOST_ROWS,
+            one -> one.column().rows().size(),
+            asked -> options.reported(asked.question(), asked.aspect()));
     this.tables =
         new Remembered<>(
             MOST,
             RowMemory.MOST_ROWS,
             RememberedOptions::rows,
-            question -> {
-              Remembered<Aspect, Reported> reported = begun.of(question);
-              return options.table(
-                  question, question.aspects().stream().map(reported::of).toList());
-            });
+            question ->
+                options.table(
+                    question,
+                    question.aspects().stream()
+                        .map(aspect -> reported.of(new OfAspect(question, aspect)))
+                        .toList()));
     this.within =
-        ofAspects(MOST_BEGUN, (table, column) -> new WithinStudies(answers, table, column));
+        new Remembered<>(
+            MOST,
+            MOST_ROWS_OF_PAIRS,
+            WithinStudies::rows,
+            asked -> {
+              OptionTable table = table(asked.question());
+              return new WithinStudies(answers, table, column(table, asked.aspect()));
+            });
     this.compared =
         new Remembered<>(
             MOST_OUTCOMES,
@@ -86,17 +99,14 @@ public final class RememberedOptions {
               return new Compared(
                   pairs, OfSeparateGroups.of(answers, table, column(table, asked.aspect())));
             });
-    this.through = ofAspects(MOST_OUTCOMES, new ThroughOthers(answers)::of);
-  }
-
-  private <T> Remembered<OfAspect, T> ofAspects(
-      int most, BiFunction<OptionTable, Column, T> workedOut) {
-    return new Remembered<>(
-        most,
-        asked -> {
-          OptionTable table = table(asked.question());
-          return workedOut.apply(table, column(table, asked.aspect()));
-        });
+    ThroughOthers others = new ThroughOthers(answers);
+    this.through =
+        new Remembered<>(
+            MOST_OUTCOMES,
+            asked -> {
+              OptionTable table = table(asked.question());
+              return others.of(table, column(table, asked.aspect()));
+            });
   }
 
   private static Column column(OptionTable table, Aspect aspect) {
@@ -139,12 +149,12 @@ public final class RememberedOptions {
 
   /** Whether what is reported of an outcome is there already. */
   boolean hasReported(OptionQuestion question, Aspect aspect) {
-    return tables.has(question) || (begun.has(question) && begun.of(question).has(aspect));
+    return tables.has(question) || reported.has(new OfAspect(question, aspect));
   }
 
   /** Works out what is reported of an outcome, a part of the table. */
   void report(OptionQuestion question, Aspect aspect) {
-    begun.of(question).of(aspect);
+    reported.of(new OfAspect(question, aspect));
   }
 
   /** Whether the options are set against each other by an outcome. */

@@ -13,6 +13,7 @@ import gapwise.server.testing.RunningServer;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -73,6 +74,30 @@ class RememberedOptionsTest {
               + pair.compared());
     }
     return names;
+  }
+
+  /** Nobody's work is lost to others, however many ask meanwhile; a few more than once did so. */
+  @Test
+  void thoseWhoAskByTurnsAllComeToTheirTables() {
+    try (Hold hold = running.home().hold()) {
+      RememberedOptions options = hold.evidence().options();
+      List<OptionQuestion> questions =
+          IntStream.range(0, 8).mapToObj(i -> question("6." + (i + 1))).toList();
+      List<Pieces> all = questions.stream().map(one -> Pieces.ofTable(options, one)).toList();
+      int outcomes = questions.get(0).aspects().size();
+      for (int turn = 0; turn < outcomes; turn++) {
+        for (OptionQuestion question : questions) {
+          options.report(question, question.aspects().get(turn));
+        }
+      }
+      for (OptionQuestion question : questions) {
+        for (Aspect aspect : question.aspects()) {
+          assertTrue(options.hasReported(question, aspect), question + " " + aspect);
+        }
+        options.table(question);
+      }
+      assertTrue(all.stream().allMatch(Pieces::areThere));
+    }
   }
 
   @Test
