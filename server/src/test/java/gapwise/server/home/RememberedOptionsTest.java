@@ -13,6 +13,7 @@ import gapwise.server.testing.RunningServer;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -34,8 +35,8 @@ class RememberedOptionsTest {
     running.close();
   }
 
-  private static OptionQuestion question(String length) {
-    return OptionAddress.question(Address.parse("bone=tibia&length=" + length));
+  private static OptionQuestion question(String to) {
+    return OptionAddress.question(Address.parse("bone=tibia&from=4&to=" + to));
   }
 
   @Test
@@ -83,6 +84,7 @@ class RememberedOptionsTest {
       RememberedOptions options = hold.evidence().options();
       List<OptionQuestion> questions =
           IntStream.range(0, 8).mapToObj(i -> question("6." + (i + 1))).toList();
+      assertEquals(8, Set.copyOf(questions).size());
       List<Pieces> all = questions.stream().map(one -> Pieces.ofTable(options, one)).toList();
       int outcomes = questions.get(0).aspects().size();
       for (int turn = 0; turn < outcomes; turn++) {
